@@ -1,0 +1,31 @@
+import type { PartId } from './part.ts';
+
+export type Verdict = 'ok' | 'look again' | 'change it' | 'not checked';
+
+/** What one check says of a legal design; data, never thrown. */
+export interface Finding {
+  /** Name of the check: "slot cover". */
+  readonly check: string;
+  readonly verdict: Verdict;
+  readonly part: PartId;
+  /** Which feature or joint of it, when there is one. */
+  readonly where?: string;
+  readonly value?: number;
+  readonly limit?: number;
+  readonly unit: string;
+  /** The sentence for the maker. */
+  readonly because: string;
+  /** What would mend it, recomputed for this design; empty when all is well. */
+  readonly fixes: readonly string[];
+  /** Where the limit comes from: a publication, "common practice, no source" or "our convention". */
+  readonly source: string;
+}
+
+const ORDER: readonly Verdict[] = ['change it', 'look again', 'not checked', 'ok'];
+
+/** Worst first; the rest in the order in which the checks were made. */
+export const worstFirst = (findings: readonly Finding[]): Finding[] =>
+  ORDER.flatMap((verdict) => findings.filter((f) => f.verdict === verdict));
+
+/** The worst verdict of all; "ok" when there is none. */
+export const worst = (findings: readonly Finding[]): Verdict => worstFirst(findings)[0]?.verdict ?? 'ok';

@@ -1,0 +1,35 @@
+import type { Mm } from '../units/mm.ts';
+import type { Allowance, PartId, Size } from '../model/part.ts';
+import type { SpeciesId } from '../wood/species-id.ts';
+
+/** What every part function asks. */
+export interface PieceOptions {
+  readonly id: PartId;
+  /** Pencilled on the wood, unique in the piece. */
+  readonly mark: string;
+  /** Default: the kind of part. */
+  readonly name?: string;
+  readonly wood: SpeciesId;
+  /** Added to the finished size for milling; default `DEFAULT_ALLOWANCE`. */
+  readonly allowance?: Allowance;
+  readonly notes?: readonly string[];
+}
+
+/** 1/16 in thickness, 3/16 in width, 2 in length: makers' published habits, all editable (common practice). */
+export const DEFAULT_ALLOWANCE: Allowance = { thickness: 1.5875, width: 4.7625, length: 50.8 };
+
+/** What the piece is milled to before it gets its final shape. */
+export const roughSize = (finished: Size, allowance: Allowance = DEFAULT_ALLOWANCE): Size => ({
+  thickness: finished.thickness + allowance.thickness,
+  width: finished.width + allowance.width,
+  length: finished.length + allowance.length,
+});
+
+/** @throws RangeError naming the field, when a size is not a positive number of mm. */
+export function needPositive(part: PartId, sizes: Readonly<Record<string, Mm>>): void {
+  for (const [field, value] of Object.entries(sizes)) {
+    if (!(value > 0 && Number.isFinite(value))) {
+      throw new RangeError(`${part}: ${field} is ${value} mm; it must be more than 0`);
+    }
+  }
+}
