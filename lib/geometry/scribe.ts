@@ -1,5 +1,5 @@
 import { type Frame, toOuter, turnOut } from './frame.ts';
-import { heightAt, sectionAlong, type Surface } from './surface.ts';
+import { heightAt, type Surface, sectionAlong } from './surface.ts';
 import type { Vec3 } from './vec.ts';
 
 /** A point of the line along which a face of a part meets a surface above it. */
@@ -20,10 +20,18 @@ export interface ScribePoint {
  * @param from @param to stretch of the level axis, mm in the part's frame.
  * @param z the face: mm in the part's frame, from the reference face.
  */
-export function scribe(surface: Surface, frame: Frame, level: 'x' | 'y', from: number, to: number, z: number): ScribePoint[] {
+export function scribe(
+  surface: Surface,
+  frame: Frame,
+  level: 'x' | 'y',
+  from: number,
+  to: number,
+  z: number,
+): ScribePoint[] {
   const point = (along: number): Vec3 => toOuter(frame, level === 'x' ? [along, 0, z] : [0, along, z]);
   const up = turnOut(frame, level === 'x' ? [0, 1, 0] : [1, 0, 0]);
-  if (Math.abs(up[2] - 1) > 1e-9) throw new RangeError(`the part does not stand upright: its up axis is [${up.join(', ')}]`);
+  if (Math.abs(up[2] - 1) > 1e-9)
+    throw new RangeError(`the part does not stand upright: its up axis is [${up.join(', ')}]`);
   const [a, b] = [point(from), point(to)];
   const base = a[2];
   return sectionAlong(surface, [a[0], a[1]], [b[0], b[1]]).map((p) => ({

@@ -47,10 +47,7 @@ export interface SectionPoint {
 /** The surface cut by the upright plane through `from` and `to`: start, every crease in between, end. */
 export function sectionAlong(surface: Surface, from: Vec2, to: Vec2): SectionPoint[] {
   const span = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const at = (s: number): Vec2 => [
-    from[0] + ((to[0] - from[0]) * s) / span,
-    from[1] + ((to[1] - from[1]) * s) / span,
-  ];
+  const at = (s: number): Vec2 => [from[0] + ((to[0] - from[0]) * s) / span, from[1] + ((to[1] - from[1]) * s) / span];
   const stops = [0, ...creases(surface, from, to).map((t) => t * span), span];
   return stops.map((s, i) => {
     const p = at(s);

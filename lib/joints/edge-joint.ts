@@ -38,8 +38,8 @@ export function edgeJoint(options: EdgeJointOptions): Joined {
   const glueArea = panel.length * (Math.min(depth?.bottom ?? thickness, thickness) - (depth?.top ?? 0));
   if (!tenons) return plainJoint(id, 'edge', between, glueArea);
   const frame = between[0].frame;
-  const spots = tenons.stations.map((x): Frame =>
-    within(frame, { origin: [x, at, tenons.gauge], x: [0, 1, 0], y: [1, 0, 0] }),
+  const spots = tenons.stations.map(
+    (x): Frame => within(frame, { origin: [x, at, tenons.gauge], x: [0, 1, 0], y: [1, 0, 0] }),
   );
   return looseTenonJoint({ id, kind: 'edge', between, spots, tenon: tenons.size, wood, mark: tenons.mark, glueArea });
 }

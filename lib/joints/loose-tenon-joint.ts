@@ -51,7 +51,9 @@ export function looseTenonJoint(options: LooseTenonJointOptions): Joined {
   const name = options.cut ?? id.slice(id.lastIndexOf('/') + 1);
   const reach = tenon.depth - tenon.depthPlay;
   if (!(reach > 0)) {
-    throw new RangeError(`joint ${id}: a mortise ${tenon.depth} mm deep with ${tenon.depthPlay} mm of play leaves no tenon`);
+    throw new RangeError(
+      `joint ${id}: a mortise ${tenon.depth} mm deep with ${tenon.depthPlay} mm of play leaves no tenon`,
+    );
   }
   const featureId = (n: number): string => (spots.length > 1 ? `${name}-${n + 1}` : name);
   const cuts = between.map(({ frame }, side) =>
@@ -104,8 +106,16 @@ export function looseTenonJoint(options: LooseTenonJointOptions): Joined {
 }
 
 /** A joint of two faces without tenons: edge to edge, layer on layer, pad under foot. */
-export function plainJoint(id: string, kind: Joint['kind'], between: readonly [PlacedPart, PlacedPart], glueArea: number): Joined {
+export function plainJoint(
+  id: string,
+  kind: Joint['kind'],
+  between: readonly [PlacedPart, PlacedPart],
+  glueArea: number,
+): Joined {
   const side = ({ part }: PlacedPart): Joint['sides'][0] => ({ part: part.id, features: [] });
-  return { joint: { id, kind, sides: [side(between[0]), side(between[1])], tenons: [], glueArea }, cuts: new Map(), tenons: [] };
+  return {
+    joint: { id, kind, sides: [side(between[0]), side(between[1])], tenons: [], glueArea },
+    cuts: new Map(),
+    tenons: [],
+  };
 }
-

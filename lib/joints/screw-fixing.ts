@@ -50,11 +50,18 @@ export function screwFixing(options: ScrewFixingOptions): Fixed {
   const { id, base, into, at, direction, through, screw, washer, travel, cut } = options;
   const sink = Math.max(0, through + options.penetration - screw.length);
   const penetration = screw.length - (through - sink);
-  if (!(penetration > 0)) throw new RangeError(`fixing ${id}: a screw ${screw.length} mm long does not reach through ${through} mm`);
+  if (!(penetration > 0))
+    throw new RangeError(`fixing ${id}: a screw ${screw.length} mm long does not reach through ${through} mm`);
   const shift = travel ? (travel.outward - travel.inward) / 2 : 0;
   const slide = travel ? travel.outward + travel.inward + travel.margin : 0;
   const mouth = travel ? add(at, scale(travel.along, shift)) : at;
-  const hole = (point: Vec3, width: Mm, depth: Mm | 'through', purpose: 'clearance' | 'counterbore', name: string): Feature => {
+  const hole = (
+    point: Vec3,
+    width: Mm,
+    depth: Mm | 'through',
+    purpose: 'clearance' | 'counterbore',
+    name: string,
+  ): Feature => {
     const where = { id: name, at: toInner(base.frame, point), into: turnIn(base.frame, direction), depth, purpose };
     return travel
       ? { kind: 'slottedHole', ...where, along: turnIn(base.frame, travel.along), width, length: width + slide }

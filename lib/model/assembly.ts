@@ -57,16 +57,34 @@ const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*(?:\/[a-z0-9]+(?:-[a-z0-9]+)*)*$/;
  * or feature that is not there. The message names it.
  */
 export function assemble(input: AssemblyParts): Assembly {
+  const { title, joints = [], fixings = [], supplies } = input;
   const placed = [...input.placed].sort((a, b) => (a.part.id < b.part.id ? -1 : 1));
-  const parts = new Map<PartId, Part>();
+  const parts = placed.map((p) => p.part);
+  checkNames(parts);
+  checkReferences(new Map(parts.map((part) => [part.id, part])), joints, fixings);
+  return {
+    title,
+    parts,
+    places: placed.map((p) => ({ part: p.part.id, frame: p.frame })),
+    joints,
+    fixings,
+    supplies: { ...DEFAULT_SUPPLIES, ...supplies },
+  };
+}
+
+function checkNames(parts: readonly Part[]): void {
+  const ids = new Set<PartId>();
   const marks = new Set<string>();
-  for (const { part } of placed) {
+  for (const part of parts) {
     if (!ID.test(part.id)) throw new RangeError(`part id "${part.id}" must be lower case words with "-" and "/"`);
-    if (parts.has(part.id)) throw new RangeError(`part id "${part.id}" stands twice`);
+    if (ids.has(part.id)) throw new RangeError(`part id "${part.id}" stands twice`);
     if (marks.has(part.mark)) throw new RangeError(`mark "${part.mark}" stands twice (second time on ${part.id})`);
-    parts.set(part.id, part);
+    ids.add(part.id);
     marks.add(part.mark);
   }
+}
+
+function checkReferences(parts: ReadonlyMap<PartId, Part>, joints: readonly Joint[], fixings: readonly Fixing[]): void {
   const need = (id: PartId, by: string): Part => {
     const part = parts.get(id);
     if (!part) throw new RangeError(`${by} names part "${id}", which is not in the assembly`);
@@ -80,11 +98,10 @@ export function assemble(input: AssemblyParts): Assembly {
   for (const part of parts.values()) {
     for (const member of part.members ?? []) need(member, `glue-up ${part.id}`);
   }
-  const { joints = [], fixings = [] } = input;
   for (const joint of joints) {
-    for (const side of joint.sides) {
-      need(side.part, `joint ${joint.id}`);
-      for (const feature of side.features) needFeature(side.part, feature, `joint ${joint.id}`);
+    for (const { part, features } of joint.sides) {
+      need(part, `joint ${joint.id}`);
+      for (const feature of features) needFeature(part, feature, `joint ${joint.id}`);
     }
     for (const tenon of joint.tenons) need(tenon, `joint ${joint.id}`);
   }
@@ -92,14 +109,6 @@ export function assemble(input: AssemblyParts): Assembly {
     needFeature(fixing.base, fixing.baseFeature, `fixing ${fixing.id}`);
     needFeature(fixing.into, fixing.pilotFeature, `fixing ${fixing.id}`);
   }
-  return {
-    title: input.title,
-    parts: placed.map((p) => p.part),
-    places: placed.map((p) => ({ part: p.part.id, frame: p.frame })),
-    joints,
-    fixings,
-    supplies: { ...DEFAULT_SUPPLIES, ...input.supplies },
-  };
 }
 
 /** The part with this id. @throws RangeError when there is none. */

@@ -1,5 +1,5 @@
-import type { Deg, Mm } from '../units/mm.ts';
 import type { Vec3 } from '../geometry/vec.ts';
+import type { Deg, Mm } from '../units/mm.ts';
 
 /** What every cut has: its name within the part, where its mouth is, and which way it goes. */
 interface Cut {
@@ -88,4 +88,5 @@ export const isPocket = (feature: Feature): feature is Pocket => POCKETS[feature
 export const isEdgeProfile = (feature: Feature): feature is EdgeProfile => !POCKETS[feature.kind];
 
 /** How far a profile reaches in from the edge and down from the face, mm. */
-export const profileSize = (profile: EdgeProfile): Mm => (profile.kind === 'roundOver' ? profile.radius : profile.width);
+export const profileSize = (profile: EdgeProfile): Mm =>
+  profile.kind === 'roundOver' ? profile.radius : profile.width;

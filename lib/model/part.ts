@@ -1,5 +1,5 @@
-import type { SpeciesId } from '../wood/species-id.ts';
 import type { Mm } from '../units/mm.ts';
+import type { SpeciesId } from '../wood/species-id.ts';
 import type { Body } from './body.ts';
 import type { Feature } from './feature.ts';
 
@@ -18,8 +18,8 @@ export type PartKind =
   | 'foot'
   | 'rail'
   | 'stretcher'
-  | 'shelf'
-  | 'bracket'
+  | 'seat'
+  | 'side'
   | 'looseTenon'
   | 'pad';
 
@@ -42,7 +42,7 @@ export interface Part {
   readonly id: PartId;
   /** "B1": unique a piece, pencilled on the wood. */
   readonly mark: string;
-  /** "bearer, frame A". */
+  /** "bearer": what it is called; pieces of one shape share it, mark and id tell them apart. */
   readonly name: string;
   readonly kind: PartKind;
   readonly wood: SpeciesId;

@@ -1,6 +1,6 @@
 import { type Outline, type OutlinePoint, roundCorner } from '../geometry/outline.ts';
-import type { Mm } from '../units/mm.ts';
 import type { Part, PartKind } from '../model/part.ts';
+import type { Mm } from '../units/mm.ts';
 import { needPositive, type PieceOptions, roughSize } from './piece.ts';
 import { edgeAlongX, type FitTo, isSquareCut, scribedEdge } from './scribed.ts';
 

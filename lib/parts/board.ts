@@ -1,6 +1,6 @@
-import type { Mm } from '../units/mm.ts';
 import type { Feature } from '../model/feature.ts';
 import type { Part, PartKind } from '../model/part.ts';
+import type { Mm } from '../units/mm.ts';
 import { needPositive, type PieceOptions, roughSize } from './piece.ts';
 
 export interface BoardOptions extends PieceOptions {
@@ -12,7 +12,7 @@ export interface BoardOptions extends PieceOptions {
 }
 
 /**
- * A plain square-edged piece: rail, stretcher, shelf, pad.
+ * A plain square-edged piece: rail, stretcher, seat, side, pad.
  *
  * Frame: x along the grain from the reference end, y from the reference edge, z from the reference face into the wood.
  */

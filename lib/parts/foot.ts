@@ -1,6 +1,6 @@
 import type { OutlinePoint } from '../geometry/outline.ts';
-import type { Mm } from '../units/mm.ts';
 import type { Part } from '../model/part.ts';
+import type { Mm } from '../units/mm.ts';
 import { needPositive, type PieceOptions, roughSize } from './piece.ts';
 
 export interface FootOptions extends PieceOptions {
@@ -30,7 +30,9 @@ export function foot(options: FootOptions): Part {
   if (arch && arch.rise > 0) {
     const chord = length - 2 * arch.fromEnds;
     if (!(chord > 0) || arch.rise >= depth || arch.rise > chord / 2) {
-      throw new RangeError(`${id}: an arch ${arch.rise} mm high and ${chord} mm long does not fit a foot ${depth} mm deep`);
+      throw new RangeError(
+        `${id}: an arch ${arch.rise} mm high and ${chord} mm long does not fit a foot ${depth} mm deep`,
+      );
     }
     hollow.push({ x: length - arch.fromEnds, y: depth, bulge: (-2 * arch.rise) / chord, surface: 'arch' });
     hollow.push({ x: arch.fromEnds, y: depth, surface: 'far-edge' });

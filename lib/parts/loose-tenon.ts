@@ -1,6 +1,6 @@
 import type { OutlinePoint } from '../geometry/outline.ts';
-import type { Mm } from '../units/mm.ts';
 import type { Part } from '../model/part.ts';
+import type { Mm } from '../units/mm.ts';
 import { needPositive, type PieceOptions } from './piece.ts';
 
 export interface LooseTenonOptions extends PieceOptions {
@@ -48,7 +48,8 @@ function square(width: Mm, thickness: Mm): OutlinePoint[] {
 
 function rounded(width: Mm, thickness: Mm): OutlinePoint[] {
   const r = thickness / 2;
-  if (width < thickness) throw new RangeError(`a tenon ${width} mm wide and ${thickness} mm thick cannot have round edges`);
+  if (width < thickness)
+    throw new RangeError(`a tenon ${width} mm wide and ${thickness} mm thick cannot have round edges`);
   return [
     { x: r, y: 0, surface: 'reference-face' },
     { x: width - r, y: 0, bulge: 1, surface: 'edge.far' },

@@ -1,5 +1,5 @@
-import type { Mm } from '../units/mm.ts';
 import type { Allowance, PartId, Size } from '../model/part.ts';
+import type { Mm } from '../units/mm.ts';
 import type { SpeciesId } from '../wood/species-id.ts';
 
 /** What every part function asks. */
@@ -15,8 +15,8 @@ export interface PieceOptions {
   readonly notes?: readonly string[];
 }
 
-/** 1/16 in thickness, 3/16 in width, 2 in length: makers' published habits, all editable (common practice). */
-export const DEFAULT_ALLOWANCE: Allowance = { thickness: 1.5875, width: 4.7625, length: 50.8 };
+/** 3/16 in width, 2 in length, nothing in thickness: makers' published habits, all editable (common practice). */
+export const DEFAULT_ALLOWANCE: Allowance = { thickness: 0, width: 4.7625, length: 50.8 };
 
 /** What the piece is milled to before it gets its final shape. */
 export const roughSize = (finished: Size, allowance: Allowance = DEFAULT_ALLOWANCE): Size => ({

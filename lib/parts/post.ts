@@ -1,6 +1,6 @@
 import type { Outline } from '../geometry/outline.ts';
-import type { Mm } from '../units/mm.ts';
 import type { Part, PartKind } from '../model/part.ts';
+import type { Mm } from '../units/mm.ts';
 import { needPositive, type PieceOptions, roughSize } from './piece.ts';
 import { edgeAlongY, type FitTo, isSquareCut, scribedEdge } from './scribed.ts';
 
@@ -29,8 +29,13 @@ export function post(options: PostOptions): Part {
   needPositive(id, { width, thickness });
   const edge = 'length' in top ? squareTop(top.length, width) : scribedEdge(top, 'y', 0, width, thickness);
   const heights = edge.near.concat(edge.far).map((p) => p.height);
-  if (Math.min(...heights) <= 0) throw new RangeError(`${id}: there is no room for it; its length would be ${Math.min(...heights)} mm`);
-  const outline = (line: typeof edge.near): Outline => [{ x: 0, y: 0, surface: 'reference-edge' }, ...edgeAlongY(line), { x: 0, y: width, surface: 'reference-end' }];
+  if (Math.min(...heights) <= 0)
+    throw new RangeError(`${id}: there is no room for it; its length would be ${Math.min(...heights)} mm`);
+  const outline = (line: typeof edge.near): Outline => [
+    { x: 0, y: 0, surface: 'reference-edge' },
+    ...edgeAlongY(line),
+    { x: 0, y: width, surface: 'reference-end' },
+  ];
   const finished = { length: Math.max(...heights), width, thickness };
   return {
     id,

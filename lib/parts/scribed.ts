@@ -33,8 +33,7 @@ export interface ScribedEdge {
  * @throws RangeError when the two faces meet the underside in a different number of creases, or a relief does not fit.
  */
 export function scribedEdge(fit: FitTo, level: 'x' | 'y', from: Mm, to: Mm, thickness: Mm): ScribedEdge {
-  const line = (z: number): ScribePoint[] =>
-    relieve(scribe(fit.underside, fit.frame, level, from, to, z), fit.relief);
+  const line = (z: number): ScribePoint[] => relieve(scribe(fit.underside, fit.frame, level, from, to, z), fit.relief);
   const near = line(0);
   const far = line(thickness);
   if (near.map((p) => p.plane).join() !== far.map((p) => p.plane).join()) {
@@ -75,7 +74,9 @@ export const isSquareCut = (edge: ScribedEdge): boolean =>
 
 /** Outline points along a scribed edge for a part whose level axis is x, walked towards smaller x. */
 export const edgeAlongX = (line: readonly ScribePoint[]): OutlinePoint[] =>
-  line.map((p, i) => ({ x: p.along, y: p.height, surface: i === 0 ? 'reference-end' : surfaceName(line[i - 1]!.plane) })).reverse();
+  line
+    .map((p, i) => ({ x: p.along, y: p.height, surface: i === 0 ? 'reference-end' : surfaceName(line[i - 1]!.plane) }))
+    .reverse();
 
 /** Outline points along a scribed edge for a part whose level axis is y, walked towards larger y. */
 export const edgeAlongY = (line: readonly ScribePoint[]): OutlinePoint[] =>
@@ -85,4 +86,6 @@ export const edgeAlongY = (line: readonly ScribePoint[]): OutlinePoint[] =>
     surface: i === line.length - 1 ? 'far-edge' : surfaceName(p.plane),
   }));
 
-const surfaceName = (plane: string): string => (plane.startsWith('relief') ? plane : `underside.${plane}`);
+const OWN_NAME = /^(relief|shoulder)/;
+
+const surfaceName = (plane: string): string => (OWN_NAME.test(plane) ? plane : `underside.${plane}`);

@@ -1,6 +1,6 @@
 import { sectionAlong } from '../geometry/surface.ts';
-import { type EdgeProfile, isEdgeProfile } from '../model/feature.ts';
 import type { PanelBody } from '../model/body.ts';
+import { type EdgeProfile, isEdgeProfile } from '../model/feature.ts';
 import type { Part } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
 import { needPositive, type PieceOptions, roughSize } from './piece.ts';
@@ -50,7 +50,9 @@ export function strip(options: StripOptions): Part {
 
 /** The greatest thickness of the panel between two lines along it, mm. */
 export function thickest(panel: PanelBody, from: Mm, to: Mm): Mm {
-  return Math.max(...[0, panel.length].flatMap((x) => sectionAlong(panel.underside, [x, from], [x, to]).map((p) => p.z)));
+  return Math.max(
+    ...[0, panel.length].flatMap((x) => sectionAlong(panel.underside, [x, from], [x, to]).map((p) => p.z)),
+  );
 }
 
 /** The profiles among a top's features. */

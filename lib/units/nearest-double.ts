@@ -1,3 +1,6 @@
+/** Up to here every whole number is a double, and one division rounds once. */
+const EXACT = 2n ** 53n;
+
 /** Bits of the quotient that are worked out: 53 are kept, the rest decide the rounding. */
 const BITS = 66;
 
@@ -6,7 +9,7 @@ const BITS = 66;
  * three times as soon as one of them is over 2^53, and is not a number at all when both are over 2^1024.
  */
 export function nearestDouble(num: bigint, den: bigint): number {
-  if (num <= Number.MAX_SAFE_INTEGER && den <= Number.MAX_SAFE_INTEGER) return Number(num) / Number(den);
+  if (num <= EXACT && den <= EXACT) return Number(num) / Number(den);
   const shift = Math.max(0, bits(den) - bits(num) + BITS);
   const scaled = num << BigInt(shift);
   const quotient = scaled / den;

@@ -32,7 +32,12 @@ interface Step {
  *
  * @returns the opened mouth, or undefined when no edge of the host splits the ring cleanly in two.
  */
-export function bite(solid: Solid, host: Face, ring: readonly Vec3[], slide: (f: Face, p: Vec3) => Vec3): Mouth | undefined {
+export function bite(
+  solid: Solid,
+  host: Face,
+  ring: readonly Vec3[],
+  slide: (f: Face, p: Vec3) => Vec3,
+): Mouth | undefined {
   for (const edge of sharedEdges(solid, host)) {
     const steps = splitRing(solid, host, edge, ring, slide);
     const enters = steps.findIndex((s, i) => s.side === 0 && steps[(i + 1) % steps.length]!.side === 1);
@@ -44,7 +49,8 @@ export function bite(solid: Solid, host: Face, ring: readonly Vec3[], slide: (f:
         (i === 0 || i === leaves || s.side === (i < leaves ? 1 : -1)) &&
         (s.side === 0 || insideLoop(solid, s.side === 1 ? host : edge.other, s.at) === 'inside'),
     );
-    if (clean && inOrder(solid, edge, turned[0]!.at, turned[leaves]!.at)) return carve(solid, host, edge, turned, leaves);
+    if (clean && inOrder(solid, edge, turned[0]!.at, turned[leaves]!.at))
+      return carve(solid, host, edge, turned, leaves);
   }
   return undefined;
 }

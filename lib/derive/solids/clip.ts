@@ -41,7 +41,7 @@ export function clipConvex(solid: Solid, distance: (p: Vec3) => number, surface:
     const inside = loop.some((i) => d[i]! < 0);
     if (!inside) {
       // The whole face goes; where it touches the cut with an edge, the cut takes its place there.
-      if (outside) loop.forEach((i, k) => linkOnEdge(i, loop[(k + 1) % loop.length]!));
+      if (outside) linkOnEdges(loop);
       continue;
     }
     const cut: number[] = [];
@@ -56,8 +56,16 @@ export function clipConvex(solid: Solid, distance: (p: Vec3) => number, surface:
   faces.push(face(vertices, surface, chain(capNext)));
   return { vertices, faces };
 
-  function linkOnEdge(i: number, j: number): void {
-    if (d[i] === 0 && d[j] === 0) capNext.set(vertex(i, () => solid.vertices[i]!), vertex(j, () => solid.vertices[j]!));
+  function linkOnEdges(loop: readonly number[]): void {
+    loop.forEach((i, k) => {
+      const j = loop[(k + 1) % loop.length]!;
+      if (d[i] === 0 && d[j] === 0) {
+        capNext.set(
+          vertex(i, () => solid.vertices[i]!),
+          vertex(j, () => solid.vertices[j]!),
+        );
+      }
+    });
   }
 
   /** The new edge of a cut face runs from where the loop leaves to where it comes back; the cap runs the other way. */

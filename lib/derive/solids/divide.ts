@@ -41,7 +41,8 @@ export function dividePlan(polygon: readonly Vec2[], surface: Surface): DividedP
   surface.planes.forEach((plane, i) => {
     let region = start;
     surface.planes.forEach((other, j) => {
-      if (i !== j) region = keepWhereMade(region, plane, other, surface, i < j ? `crease ${i}|${j}` : `crease ${j}|${i}`);
+      if (i !== j)
+        region = keepWhereMade(region, plane, other, surface, i < j ? `crease ${i}|${j}` : `crease ${j}|${i}`);
     });
     if (region.length < 3) return;
     const loop = region.map(indexOf);

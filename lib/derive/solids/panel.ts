@@ -31,7 +31,9 @@ export function panelSolid(body: PanelBody, profiles: readonly EdgeProfile[]): S
     for (const at of plan.points) vertices.push([at[0], at[1], z(at)]);
     return { plan, first };
   };
-  const showRings = profileRows(profiles.find((p) => p.edge === 'show')).map(({ inset, depth }) => ring(inset, flat, () => depth));
+  const showRings = profileRows(profiles.find((p) => p.edge === 'show')).map(({ inset, depth }) =>
+    ring(inset, flat, () => depth),
+  );
   const underRings = profileRows(profiles.find((p) => p.edge === 'underside'))
     .reverse()
     .map(({ inset, depth }) => ring(inset, body.underside, (at) => heightAt(body.underside, at[0], at[1]) - depth));
@@ -70,7 +72,9 @@ function bands(vertices: Vec3[], faces: Face[], rings: readonly Ring[], name: st
       const a = shifted(upper.plan.edges[e]!, upper.first);
       const b = shifted(lower.plan.edges[e]!, lower.first);
       if (upper.plan.edgePlanes[e]!.join() !== lower.plan.edgePlanes[e]!.join()) {
-        throw new RangeError(`a crease of the underside runs out where ${name} meets ${edge}; that profile cannot be shaped`);
+        throw new RangeError(
+          `a crease of the underside runs out where ${name} meets ${edge}; that profile cannot be shaped`,
+        );
       }
       for (let i = 0; i + 1 < a.length; i++) {
         faces.push(face(vertices, `${name}.${edge}`, [a[i]!, a[i + 1]!, b[i + 1]!, b[i]!]));

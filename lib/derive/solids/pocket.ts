@@ -40,7 +40,14 @@ export function cutPocket(solid: Solid, pocket: Pocket): string | undefined {
   return undefined;
 }
 
-function cutThrough(solid: Solid, id: string, host: Face, ring: readonly Vec3[], at: Vec3, n: Vec3): string | undefined {
+function cutThrough(
+  solid: Solid,
+  id: string,
+  host: Face,
+  ring: readonly Vec3[],
+  at: Vec3,
+  n: Vec3,
+): string | undefined {
   const exit = wayOut(solid, at, n);
   if (!exit) return 'it does not come out anywhere';
   const mouth = openMouth(solid, host, ring, n);

@@ -32,6 +32,12 @@ export function sweep(
     return face(vertices, p.surface ?? `side.${i}`, [i, j, n + j, n + i]);
   });
   faces.push(face(vertices, surfaces.near, [...ring].reverse()));
-  faces.push(face(vertices, surfaces.far, ring.map((i) => i + n)));
+  faces.push(
+    face(
+      vertices,
+      surfaces.far,
+      ring.map((i) => i + n),
+    ),
+  );
   return { vertices, faces };
 }

@@ -36,14 +36,19 @@ export const blankOf = (part: Part): Solid => bodySolid(part.body, part.features
 
 const NOTHING: ReadonlySet<string> = new Set();
 
-const BUILD: { readonly [K in BodyKind]: (body: Extract<Body, { kind: K }>, profiles: readonly EdgeProfile[]) => Solid } = {
+const BUILD: {
+  readonly [K in BodyKind]: (body: Extract<Body, { kind: K }>, profiles: readonly EdgeProfile[]) => Solid;
+} = {
   prism: prismSolid,
   bar: barSolid,
   panel: (body, profiles) => panelSolid(body, profiles),
   slice: sliceSolid,
 };
 
-function bodySolid<K extends BodyKind>(body: Extract<Body, { kind: K }>, profiles: readonly EdgeProfile[]): Solid {
+export function bodySolid<K extends BodyKind>(
+  body: Extract<Body, { kind: K }>,
+  profiles: readonly EdgeProfile[],
+): Solid {
   return BUILD[body.kind as K](body, profiles);
 }
 
@@ -55,7 +60,10 @@ function prismSolid(body: PrismBody): Solid {
 
 function barSolid(body: BarBody): Solid {
   const profile = facetOutline(body.profile, 45);
-  return sweep(profile, profile, body.length, (x, y, along) => [along, x, y], { near: 'reference-end', far: 'far-end' });
+  return sweep(profile, profile, body.length, (x, y, along) => [along, x, y], {
+    near: 'reference-end',
+    far: 'far-end',
+  });
 }
 
 function sliceSolid(body: SliceBody): Solid {
@@ -67,7 +75,10 @@ function sliceSolid(body: SliceBody): Solid {
   const { bottom } = body;
   if (bottom !== undefined) solid = clipConvex(solid, (p) => p[2] - bottom, 'layer.bottom');
   // Clipping that misses answers the panel itself, which the other slices share: cut pockets into a copy.
-  return { vertices: [...solid.vertices], faces: solid.faces.map((f) => ({ ...f, loops: f.loops.map((l) => [...l]) })) };
+  return {
+    vertices: [...solid.vertices],
+    faces: solid.faces.map((f) => ({ ...f, loops: f.loops.map((l) => [...l]) })),
+  };
 }
 
 const wholePanels = new WeakMap<PanelBody, { profiles: readonly EdgeProfile[]; solid: Solid }>();

@@ -96,4 +96,3 @@ export function openEdges(solid: Solid): string[] {
   }
   return [...count.keys()];
 }
-

@@ -1,8 +1,9 @@
 import { type Frame, within } from '../../geometry/frame.ts';
 import { heightAt, type Surface } from '../../geometry/surface.ts';
+import type { TenonSize } from '../../joints/loose-tenon-joint.ts';
 import type { PlacedPart } from '../../model/assembly.ts';
 import type { Composition } from '../../model/composition.ts';
-import type { TenonSize } from '../../joints/loose-tenon-joint.ts';
+import type { Allowance } from '../../model/part.ts';
 import type { Mm } from '../../units/mm.ts';
 import type { TrestleValues } from './values.ts';
 
@@ -88,3 +89,10 @@ export function frameTenon({ frameJoint: f }: TrestleValues, width: Mm): TenonSi
     edges: 'round',
   };
 }
+
+/** What is added to boards that are glued up to a panel: the clean-up takes the place of the thickness allowance. */
+export const gluedAllowance = ({ cleanUp, width, length }: TrestleValues['allowance']): Allowance => ({
+  thickness: cleanUp,
+  width,
+  length,
+});

@@ -52,7 +52,13 @@ export const BASE_FIELDS = {
     thickness: length({ label: 'thickness', default: '1 1/2 in', min: '1/2 in', max: '6 in' }),
     depth: length({ label: 'depth', default: '5 in', min: '1 in', max: '12 in' }),
     height: length({ label: 'middle over the floor', default: '16 in', min: '1 in', max: '4 ft' }),
-    spacing: length({ label: 'middle to middle of two stretchers', default: '10 in', min: '1 in', max: '5 ft', help: 'between rails or panel legs; stretchers between posts follow the posts' }),
+    spacing: length({
+      label: 'middle to middle of two stretchers',
+      default: '10 in',
+      min: '1 in',
+      max: '5 ft',
+      help: 'between rails or panel legs; stretchers between posts follow the posts',
+    }),
   }),
   panelLeg: group('Panel legs', {
     width: length({ label: 'width across the table', default: '24 in', min: '6 in', max: '5 ft' }),
@@ -67,6 +73,12 @@ export const BASE_FIELDS = {
   pad: group('Pads', {
     length: length({ label: 'length across the table', default: '3 in', min: '1/2 in', max: '12 in' }),
     thickness: length({ label: 'thickness', default: '1/4 in', min: '1 mm', max: '2 in' }),
-    fromEnds: length({ label: 'end of the foot to the pad', default: '1 in', min: 0, max: '12 in', help: 'also panel legs; under a post the pad stands in the middle' }),
+    fromEnds: length({
+      label: 'end of the foot to the pad',
+      default: '1 in',
+      min: 0,
+      max: '12 in',
+      help: 'also panel legs; under a post the pad stands in the middle',
+    }),
   }),
 };

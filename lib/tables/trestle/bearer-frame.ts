@@ -3,11 +3,19 @@ import type { PlacedPart } from '../../model/assembly.ts';
 import { bearer } from '../../parts/bearer.ts';
 import { foot } from '../../parts/foot.ts';
 import { post } from '../../parts/post.ts';
-import { type FrameContext, type FrameParts, frameTenon, hanging, inTable, leastUnderside, level, upright } from './base-context.ts';
+import {
+  type FrameContext,
+  type FrameParts,
+  frameTenon,
+  hanging,
+  inTable,
+  leastUnderside,
+  level,
+  upright,
+} from './base-context.ts';
 import { fixTop } from './fix-top.ts';
 import { lowerRail } from './lower-rail.ts';
 import { padUnder } from './pads.ts';
-
 
 /** Foot, two posts and a bearer whose upper edge takes the V of the underside. */
 export function bearerFrame(context: FrameContext): FrameParts {
@@ -19,7 +27,7 @@ export function bearerFrame(context: FrameContext): FrameParts {
     bearer({
       id: `frame-${name}/bearer`,
       mark: `B${index + 1}`,
-      name: `bearer, frame ${name.toUpperCase()}`,
+      name: 'bearer',
       wood: v.frame.wood,
       allowance: v.allowance,
       length: v.bearer.length,
@@ -51,7 +59,7 @@ function placeFoot(context: FrameContext): PlacedPart {
     foot({
       id: `frame-${name}/foot`,
       mark: `F${index + 1}`,
-      name: `foot, frame ${name.toUpperCase()}`,
+      name: 'foot',
       wood: v.frame.wood,
       allowance: v.allowance,
       length: v.foot.length,
@@ -73,7 +81,7 @@ function placePost(context: FrameContext, side: number, k: number, shoulder: num
     post({
       id: `frame-${name}/post-${k + 1}`,
       mark: `P${2 * index + k + 1}`,
-      name: `post ${k + 1}, frame ${name.toUpperCase()}`,
+      name: 'post',
       wood: v.frame.wood,
       allowance: v.allowance,
       width: v.post.width,

@@ -1,13 +1,14 @@
+import type { Frame } from '../../geometry/frame.ts';
+import { edgeJoint, tenonStations } from '../../joints/edge-joint.ts';
+import { plainJoint } from '../../joints/loose-tenon-joint.ts';
 import type { PlacedPart } from '../../model/assembly.ts';
 import type { PanelBody } from '../../model/body.ts';
 import type { Composition } from '../../model/composition.ts';
 import type { EdgeProfile } from '../../model/feature.ts';
-import { edgeJoint, tenonStations } from '../../joints/edge-joint.ts';
-import { plainJoint } from '../../joints/loose-tenon-joint.ts';
 import { strip, thickest } from '../../parts/strip.ts';
 import { top } from '../../parts/top.ts';
-import type { Frame } from '../../geometry/frame.ts';
 import type { Mm } from '../../units/mm.ts';
+import { gluedAllowance } from './base-context.ts';
 import { type StripSpan, stripSpans } from './strip-spans.ts';
 import type { TrestleValues } from './values.ts';
 
@@ -48,17 +49,17 @@ function placeStrip(
   span: StripSpan,
 ): PlacedStrip {
   const { top: t, allowance } = values;
-  const common = { wood: t.wood, allowance, panel, profiles, from: span.from, to: span.to };
+  const common = { wood: t.wood, allowance: gluedAllowance(allowance), panel, profiles, from: span.from, to: span.to };
   const notes = ['taper the underside after gluing', ...span.notes];
   const layered = t.layers === 2 && thickest(panel, span.from, span.to) - t.showLayer > FEATHER;
   const id = `top/strip-${span.label}`;
   const mark = `T${span.label.toUpperCase()}`;
-  if (!layered) return { span, show: c.place(strip({ ...common, id, mark, name: `strip ${span.label}`, notes }), frame) };
+  if (!layered) return { span, show: c.place(strip({ ...common, id, mark, name: 'strip', notes }), frame) };
   const show = strip({
     ...common,
     id: `${id}/show`,
     mark: `${mark}S`,
-    name: `strip ${span.label}, show board`,
+    name: 'strip, show board',
     layer: { top: 0, bottom: t.showLayer },
     notes: span.notes,
   });
@@ -66,7 +67,7 @@ function placeStrip(
     ...common,
     id: `${id}/under`,
     mark: `${mark}U`,
-    name: `strip ${span.label}, under board`,
+    name: 'strip, under board',
     layer: { top: t.showLayer },
     notes,
   });

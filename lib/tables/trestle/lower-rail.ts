@@ -13,7 +13,7 @@ export function lowerRail(context: FrameContext, posts: readonly PlacedPart[]): 
     rail({
       id: `frame-${name}/lower-rail`,
       mark: `R${index + 1}`,
-      name: `lower rail, frame ${name.toUpperCase()}`,
+      name: 'lower rail',
       wood: v.frame.wood,
       allowance: v.allowance,
       length,

@@ -5,8 +5,18 @@ export const MAKING_FIELDS = {
   frameJoint: group('Frame joints', {
     tenonThickness: length({ label: 'tenon thickness', default: '1/2 in', min: '5 mm', max: '1 1/2 in' }),
     tenonDepth: length({ label: 'mortise depth in each part', default: '1 1/2 in', min: '10 mm', max: '4 in' }),
-    postTenonWidth: length({ label: 'tenon width, post to foot and bearer', default: '1 3/4 in', min: '10 mm', max: '6 in' }),
-    railTenonWidth: length({ label: 'tenon width, rails and stretchers', default: '2 3/4 in', min: '10 mm', max: '8 in' }),
+    postTenonWidth: length({
+      label: 'tenon width, post to foot and bearer',
+      default: '1 3/4 in',
+      min: '10 mm',
+      max: '6 in',
+    }),
+    railTenonWidth: length({
+      label: 'tenon width, rails and stretchers',
+      default: '2 3/4 in',
+      min: '10 mm',
+      max: '8 in',
+    }),
     endPlay: length({ label: 'play at each end of the loose mortises', default: '1/64 in', min: 0, max: '1/8 in' }),
     depthPlay: length({ label: 'mortise deeper than the tenon by', default: '1/16 in', min: 0, max: '1/4 in' }),
   }),
@@ -26,7 +36,14 @@ export const MAKING_FIELDS = {
     sawn: choice({ label: 'boards of the top are sawn', options: ['flat', 'quarter'] }),
   }),
   allowance: group('Rough sizes', {
-    thickness: length({ label: 'added to the thickness', default: '1/16 in', min: 0, max: '1 in' }),
+    cleanUp: length({
+      label: 'added to the thickness of boards that are glued up',
+      default: '1/16 in',
+      min: 0,
+      max: '1 in',
+      help: 'planed or sanded off after gluing',
+    }),
+    thickness: length({ label: 'added to the thickness of other pieces', default: 0, min: 0, max: '1 in' }),
     width: length({ label: 'added to the width', default: '3/16 in', min: 0, max: '2 in' }),
     length: length({ label: 'added to the length', default: '2 in', min: 0, max: '12 in' }),
   }),

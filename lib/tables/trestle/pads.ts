@@ -21,7 +21,7 @@ export function padUnder(
       pad({
         id: `frame-${name}/pad-${number}`,
         mark: `D${2 * index + number}`,
-        name: `pad ${number}, frame ${name.toUpperCase()}`,
+        name: 'pad',
         wood: v.frame.wood,
         allowance: { thickness: 0, width: 0, length: 0 },
         length,

@@ -2,10 +2,17 @@ import { plainJoint } from '../../joints/loose-tenon-joint.ts';
 import type { PlacedPart } from '../../model/assembly.ts';
 import { bearer } from '../../parts/bearer.ts';
 import { post } from '../../parts/post.ts';
-import { type FrameContext, type FrameParts, inTable, leastUnderside, level, upright } from './base-context.ts';
+import {
+  type FrameContext,
+  type FrameParts,
+  gluedAllowance,
+  inTable,
+  leastUnderside,
+  level,
+  upright,
+} from './base-context.ts';
 import { fixCleat, fixTop } from './fix-top.ts';
 import { padUnder } from './pads.ts';
-
 
 /** A wide leg glued up from staves, its upper end cut to the V of the underside, with a cleat inside that takes the top. */
 export function panelFrame(context: FrameContext): FrameParts {
@@ -21,7 +28,7 @@ export function panelFrame(context: FrameContext): FrameParts {
   const leg = post({
     id: `frame-${name}/panel`,
     mark: `L${index + 1}`,
-    name: `panel leg, frame ${name.toUpperCase()}`,
+    name: 'panel leg',
     kind: 'panelLeg',
     wood: v.frame.wood,
     allowance: v.allowance,
@@ -46,10 +53,10 @@ function placeStaves(context: FrameContext): PlacedPart[] {
     const stave = post({
       id: `frame-${name}/stave-${k + 1}`,
       mark: `L${index + 1}${letter}`,
-      name: `stave ${letter}, frame ${name.toUpperCase()}`,
+      name: 'stave',
       kind: 'stave',
       wood: v.frame.wood,
-      allowance: v.allowance,
+      allowance: gluedAllowance(v.allowance),
       width,
       thickness: v.panelLeg.thickness,
       top: { underside: context.underside, frame },
@@ -70,7 +77,7 @@ function placeCleat(context: FrameContext, leg: PlacedPart): void {
     bearer({
       id: `frame-${name}/cleat`,
       mark: `C${index + 1}`,
-      name: `cleat, frame ${name.toUpperCase()}`,
+      name: 'cleat',
       kind: 'cleat',
       wood: v.frame.wood,
       allowance: v.allowance,

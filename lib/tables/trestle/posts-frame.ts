@@ -2,11 +2,18 @@ import { looseTenonJoint } from '../../joints/loose-tenon-joint.ts';
 import type { PlacedPart } from '../../model/assembly.ts';
 import { bearer } from '../../parts/bearer.ts';
 import { post } from '../../parts/post.ts';
-import { type FrameContext, type FrameParts, frameTenon, inTable, leastUnderside, level, upright } from './base-context.ts';
+import {
+  type FrameContext,
+  type FrameParts,
+  frameTenon,
+  inTable,
+  leastUnderside,
+  level,
+  upright,
+} from './base-context.ts';
 import { fixTop } from './fix-top.ts';
 import { lowerRail } from './lower-rail.ts';
 import { padUnder } from './pads.ts';
-
 
 /** Two posts from the floor to the underside, their upper ends scribed to it, with an upper rail that takes the top. */
 export function postsFrame(context: FrameContext): FrameParts {
@@ -19,7 +26,7 @@ export function postsFrame(context: FrameContext): FrameParts {
     bearer({
       id: `frame-${name}/upper-rail`,
       mark: `U${index + 1}`,
-      name: `upper rail, frame ${name.toUpperCase()}`,
+      name: 'upper rail',
       kind: 'rail',
       wood: v.frame.wood,
       allowance: v.allowance,
@@ -50,7 +57,7 @@ function placePost(context: FrameContext, side: number, k: number): PlacedPart {
     post({
       id: `frame-${name}/post-${k + 1}`,
       mark: `P${2 * index + k + 1}`,
-      name: `post ${k + 1}, frame ${name.toUpperCase()}`,
+      name: 'post',
       wood: v.frame.wood,
       allowance: v.allowance,
       width: v.post.width,

@@ -1,5 +1,5 @@
-import { looseTenonJoint } from '../../joints/loose-tenon-joint.ts';
 import type { Frame } from '../../geometry/frame.ts';
+import { looseTenonJoint } from '../../joints/loose-tenon-joint.ts';
 import type { PlacedPart } from '../../model/assembly.ts';
 import type { Composition } from '../../model/composition.ts';
 import { stretcher } from '../../parts/board.ts';
@@ -28,7 +28,7 @@ export function buildStretchers(
       stretcher({
         id: name,
         mark: `S${k + 1}`,
-        name: name.replace('-', ' '),
+        name: 'stretcher',
         wood: frame.wood,
         allowance,
         length: to - from,
@@ -38,8 +38,24 @@ export function buildStretchers(
       { origin: [from, y + s.thickness / 2, s.height - s.depth / 2], x: [1, 0, 0], y: [0, 0, 1] },
     );
     // Frame B is turned half round, so its posts count from the other side.
-    meet(values, c, placed, a, toPosts ? k : 0, { origin: [from, y, s.height], x: [-1, 0, 0], y: [0, 0, 1] }, nextTenon);
-    meet(values, c, placed, b, toPosts ? 1 - k : 0, { origin: [to, y, s.height], x: [1, 0, 0], y: [0, 0, 1] }, nextTenon);
+    meet(
+      values,
+      c,
+      placed,
+      a,
+      toPosts ? k : 0,
+      { origin: [from, y, s.height], x: [-1, 0, 0], y: [0, 0, 1] },
+      nextTenon,
+    );
+    meet(
+      values,
+      c,
+      placed,
+      b,
+      toPosts ? 1 - k : 0,
+      { origin: [to, y, s.height], x: [1, 0, 0], y: [0, 0, 1] },
+      nextTenon,
+    );
   });
 }
 

@@ -26,7 +26,9 @@ export function stripSpans(strips: number | readonly Mm[], width: Mm): StripSpan
     const from = onCenter(typeof strips === 'number' ? -width / 2 + (width * i) / strips : -width / 2 + before);
     before += w;
     const last = i === widths.length - 1;
-    const to = last ? width / 2 : onCenter(typeof strips === 'number' ? -width / 2 + (width * (i + 1)) / strips : -width / 2 + before);
+    const to = last
+      ? width / 2
+      : onCenter(typeof strips === 'number' ? -width / 2 + (width * (i + 1)) / strips : -width / 2 + before);
     const label = `${i + 1}`;
     if (!(from < 0 && to > 0)) return [{ label, from, to, notes: [] }];
     return [

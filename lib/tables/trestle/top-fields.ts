@@ -48,7 +48,12 @@ export const TOP_FIELDS = {
     showEdge: choice({ label: 'profile of the upper arris', options: PROFILES }),
     showEdgeSize: length({ label: 'size of the upper profile', default: '1/8 in', min: '0.5 mm', max: '1 1/2 in' }),
     undersideEdge: choice({ label: 'profile of the lower arris', options: PROFILES }),
-    undersideEdgeSize: length({ label: 'size of the lower profile', default: '1/4 in', min: '0.5 mm', max: '1 1/2 in' }),
+    undersideEdgeSize: length({
+      label: 'size of the lower profile',
+      default: '1/4 in',
+      min: '0.5 mm',
+      max: '1 1/2 in',
+    }),
   }),
   edgeJoint: group('Edge joints of the top', {
     tenons: flag({ label: 'loose tenons', default: true, help: 'they align the strips; the glue holds them' }),

@@ -1,0 +1,57 @@
+import type { Fields, ValuesOf } from '../params/spec.ts';
+import type { Design } from './design.ts';
+import { type Job, makeJob } from './job.ts';
+import type { Files } from './output.ts';
+import { OUTPUTS } from './outputs.ts';
+
+/** What the build is doing; the caller holds the clock. */
+export interface Step {
+  readonly name: string;
+  readonly phase: 'start' | 'end';
+}
+
+export interface BuildOptions {
+  /** Names of outputs; default all. */
+  readonly only?: readonly string[];
+  /** Awaited, so that the caller can take a turn of the event loop and hear that it is to stop. */
+  readonly onStep?: (step: Step) => void | Promise<void>;
+  readonly stop?: AbortSignal;
+}
+
+export interface Build {
+  readonly job: Job;
+  readonly files: Files;
+}
+
+/**
+ * Everything a design is turned into, as bytes by path. Nothing is written.
+ *
+ * @throws RangeError for an unknown name in `only`, and from `compose`; the abort reason when stopped.
+ */
+export async function buildFiles<F extends Fields>(
+  design: Design<F>,
+  values: ValuesOf<F>,
+  options: BuildOptions = {},
+): Promise<Build> {
+  const { only, onStep = () => {}, stop } = options;
+  const unknown = only?.find((name) => !OUTPUTS.some((o) => o.name === name));
+  if (unknown !== undefined) {
+    throw new RangeError(`there is no output "${unknown}"; there are ${OUTPUTS.map((o) => o.name).join(', ')}`);
+  }
+  const files: Files = new Map();
+  const step = async <T>(name: string, run: () => T): Promise<T> => {
+    await onStep({ name, phase: 'start' });
+    stop?.throwIfAborted();
+    const value = run();
+    await onStep({ name, phase: 'end' });
+    return value;
+  };
+  const job = await step('assembly', () => makeJob(design, values));
+  await step('checks', () => job.findings);
+  for (const output of OUTPUTS) {
+    if (only && !only.includes(output.name)) continue;
+    const made = await step(output.name, () => output.files(job));
+    for (const [path, bytes] of made) files.set(path, bytes);
+  }
+  return { job, files };
+}

@@ -1,0 +1,24 @@
+import type { Assembly } from '../model/assembly.ts';
+import type { Fields, GivenFields, Spec, ValuesOf } from '../params/spec.ts';
+import type { UnitSystem } from '../units/format-length.ts';
+
+/** What a design file exports: which parameters a piece has, what values this one takes, and how it is put together. */
+export interface Design<F extends Fields = Fields> {
+  readonly title: string;
+  /** Number of the drawing or the order; default none. */
+  readonly number?: string;
+  /** "A", "B" …: goes up with every change that has left the shop. */
+  readonly revision: string;
+  /** Date of the revision, YYYY-MM-DD: part of the design, so that the same design gives the same papers on any day. */
+  readonly date: string;
+  /** What the papers speak; the model holds millimetres. */
+  readonly units: UnitSystem;
+  readonly params: Spec<F>;
+  /** Only what differs from the defaults. */
+  readonly values: GivenFields<F>;
+  /** Puts the piece together; must depend on nothing but the values. */
+  compose(values: ValuesOf<F>, title: string): Assembly;
+}
+
+/** Gives a design file its types: values and `compose` are checked against the parameters. */
+export const defineDesign = <F extends Fields>(design: Design<F>): Design<F> => design;

@@ -1,0 +1,23 @@
+import { flattenValues } from '../params/values.ts';
+import { json } from '../writers/json.ts';
+import { derivedNumbers } from './derived.ts';
+import type { Job } from './job.ts';
+import { type Files, textFile } from './output.ts';
+
+/** `model.json`: lengths in mm, angles in degrees, frames as origin and two axes. */
+export function modelFile(job: Job): Files {
+  const { title, number, revision, date, units, params } = job.design;
+  const { parts, places, joints, fixings, supplies } = job.assembly;
+  const document = {
+    schema: 1,
+    title,
+    ...(number === undefined ? {} : { number }),
+    revision,
+    date,
+    units,
+    values: Object.fromEntries(flattenValues(params, job.values)),
+    derived: derivedNumbers(job),
+    assembly: { parts, places, joints, fixings, supplies },
+  };
+  return new Map([['model.json', textFile(json(document))]]);
+}

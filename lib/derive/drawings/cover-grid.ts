@@ -1,0 +1,106 @@
+import type { Vec3 } from '../../geometry/vec.ts';
+import type { Cover } from './cover.ts';
+
+/** Calls back once for every cover that may lie over or under the segment. */
+export type CoverGrid = (a: Vec3, b: Vec3, visit: (cover: Cover) => void) => void;
+
+/** Cells along the longer side of the view. */
+const CELLS = 64;
+
+/** Room around a segment, mm, so that rounding never misses a cell. */
+const MARGIN = 0.01;
+
+/** A square raster over the view plane. */
+interface Raster {
+  readonly left: number;
+  readonly low: number;
+  readonly size: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+type Range = readonly [from: number, to: number];
+
+/** Sorts covers into the cells of a raster, so that a segment is held against those nearby only. */
+export function coverGrid(covers: readonly Cover[]): CoverGrid {
+  if (covers.length === 0) return () => undefined;
+  const raster = rasterOver(covers.flatMap((c) => c.corners));
+  const cells = cellsOf(covers, raster);
+  const seenIn = new Int32Array(covers.length);
+  let query = 0;
+  return (a, b, visit) => {
+    query++;
+    for (const cell of cellsAlong(raster, a, b)) {
+      for (const index of cells[cell]!) {
+        if (seenIn[index] === query) continue;
+        seenIn[index] = query;
+        visit(covers[index]!);
+      }
+    }
+  };
+}
+
+function rasterOver(points: readonly Vec3[]): Raster {
+  const [left, right] = range(points, 0);
+  const [low, high] = range(points, 1);
+  const size = Math.max(right - left, high - low, 1) / CELLS;
+  return { left, low, size, columns: Math.floor((right - left) / size) + 1, rows: Math.floor((high - low) / size) + 1 };
+}
+
+function range(points: readonly Vec3[], axis: 0 | 1): Range {
+  let [least, most] = [Infinity, -Infinity];
+  for (const p of points) {
+    if (p[axis] < least) least = p[axis];
+    if (p[axis] > most) most = p[axis];
+  }
+  return [least, most];
+}
+
+function cellsOf(covers: readonly Cover[], raster: Raster): number[][] {
+  const cells: number[][] = Array.from({ length: raster.columns * raster.rows }, () => []);
+  covers.forEach(({ corners }, index) => {
+    const [left, right] = columnsOf(raster, range(corners, 0));
+    const [low, high] = rowsOf(raster, range(corners, 1));
+    for (let row = low; row <= high; row++) {
+      for (let column = left; column <= right; column++) cells[row * raster.columns + column]!.push(index);
+    }
+  });
+  return cells;
+}
+
+const place = (x: number, size: number, count: number): number =>
+  Math.min(count - 1, Math.max(0, Math.floor(x / size)));
+
+const columnsOf = ({ left, size, columns }: Raster, [from, to]: Range): Range => [
+  place(from - MARGIN - left, size, columns),
+  place(to + MARGIN - left, size, columns),
+];
+
+const rowsOf = ({ low, size, rows }: Raster, [from, to]: Range): Range => [
+  place(from - MARGIN - low, size, rows),
+  place(to + MARGIN - low, size, rows),
+];
+
+/** The cells that a segment runs through, row by row. */
+function cellsAlong(raster: Raster, a: Vec3, b: Vec3): number[] {
+  const [p, q] = a[1] <= b[1] ? [a, b] : [b, a];
+  const [first, last] = rowsOf(raster, [p[1], q[1]]);
+  const cells: number[] = [];
+  for (let row = first; row <= last; row++) {
+    const [from, to] = columnsIn(raster, row, p, q);
+    for (let column = from; column <= to; column++) cells.push(row * raster.columns + column);
+  }
+  return cells;
+}
+
+/** The columns of one row that a segment runs through; `q` is not below `p`. */
+function columnsIn(raster: Raster, row: number, p: Vec3, q: Vec3): Range {
+  const rise = q[1] - p[1];
+  const low = raster.low + row * raster.size;
+  const at = (y: number): number => {
+    const t = rise > 0 ? Math.min(1, Math.max(0, (y - p[1]) / rise)) : 0;
+    return p[0] + (q[0] - p[0]) * t;
+  };
+  const [x0, x1] = rise > 0 ? [at(low - MARGIN), at(low + raster.size + MARGIN)] : [p[0], q[0]];
+  return columnsOf(raster, x0 < x1 ? [x0, x1] : [x1, x0]);
+}

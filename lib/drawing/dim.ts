@@ -1,0 +1,71 @@
+import type { Deg } from '../units/mm.ts';
+import type { Pt } from './entity.ts';
+import type { Layer } from './layer.ts';
+
+interface DimBase {
+  readonly kind: 'dim';
+  readonly layer: Layer;
+  /** Replaces the measured text; `<>` inside it stands for the measured text. The value stays exact. */
+  readonly text?: string;
+}
+
+/** How a dimension line ends: arrowhead between the extension lines, arrowhead outside them, or an oblique stroke. */
+export type End = 'in' | 'out' | 'stroke';
+
+/** What the layout decides by itself when nothing is said here. */
+export interface Placement {
+  /** Over the line; beyond `from` (angles: the start); beyond `to` (angles: the end); or centered on a point, with a leader. */
+  readonly text?: 'inside' | 'before' | 'after' | Pt;
+  /** At `from` and at `to`; angles: at the start and at the end. */
+  readonly ends?: readonly [End, End];
+}
+
+/** The distance of two points along one direction: 0 horizontal, 90 vertical, or any other. */
+export interface Linear extends DimBase {
+  readonly type: 'linear';
+  readonly from: Pt;
+  readonly to: Pt;
+  readonly angle: Deg;
+  /** Any point that the dimension line passes through. */
+  readonly at: Pt;
+  readonly placement?: Placement;
+}
+
+/** The true distance of two points, the dimension line parallel to them. */
+export interface Aligned extends DimBase {
+  readonly type: 'aligned';
+  readonly from: Pt;
+  readonly to: Pt;
+  /** Any point that the dimension line passes through. */
+  readonly at: Pt;
+  readonly placement?: Placement;
+}
+
+/** The angle between two lines, in whichever of their four sectors `at` lies; the order of lines and points is free. */
+export interface Angular extends DimBase {
+  readonly type: 'angular';
+  readonly first: readonly [Pt, Pt];
+  readonly second: readonly [Pt, Pt];
+  /** A point of the dimension arc. */
+  readonly at: Pt;
+  readonly placement?: Placement;
+}
+
+/** A radius, shown at the point `on` of the curve. */
+export interface Radius extends DimBase {
+  readonly type: 'radius';
+  readonly center: Pt;
+  readonly on: Pt;
+  readonly placement?: 'inside' | 'outside';
+}
+
+/** A diameter, its line through the center, its text near the point `on` of the circle. */
+export interface Diameter extends DimBase {
+  readonly type: 'diameter';
+  readonly center: Pt;
+  readonly on: Pt;
+  readonly placement?: 'inside' | 'outside';
+}
+
+export type Dim = Linear | Aligned | Angular | Radius | Diameter;
+export type DimType = Dim['type'];

@@ -1,0 +1,11 @@
+import { applyRules, type Complaint } from './apply-rules.ts';
+import type { Fields, Spec, ValuesOf } from './spec.ts';
+import { flattenValues } from './values.ts';
+
+/** What the rules have against whole values, for code that changes values of its own accord. */
+export function brokenRules<F extends Fields>(spec: Spec<F>, values: ValuesOf<F>): readonly Complaint[] {
+  const known = new Map(
+    [...flattenValues(spec, values)].map(([path, value]) => [path as string, { value, unit: 'mm' }]),
+  );
+  return applyRules(spec, known);
+}

@@ -1,0 +1,63 @@
+"""Reads a DXF file from standard input with ezdxf, as strictly as it can, and prints what it found as JSON.
+
+Exit code 3 when ezdxf is not installed.
+"""
+import json
+import os
+import sys
+import tempfile
+
+try:
+    import ezdxf
+except ImportError:
+    sys.exit(3)
+
+
+def dimension(entity):
+    dxf = entity.dxf
+    block = entity.get_geometry_block()
+    return {
+        "block": dxf.geometry,
+        "type": entity.dimtype,
+        "layer": dxf.layer,
+        "style": dxf.dimstyle,
+        "text": dxf.text,
+        "actual": dxf.actual_measurement,
+        "measurement": entity.get_measurement(),
+        "textAt": [dxf.text_midpoint.x, dxf.text_midpoint.y],
+        "blockKinds": [e.dxftype() for e in block],
+        "blockTexts": [e.plain_text() for e in block if e.dxftype() == "TEXT"],
+    }
+
+
+def layer(record):
+    dxf = record.dxf
+    return {"name": dxf.name, "color": dxf.color, "linetype": dxf.linetype, "lineweight": dxf.lineweight}
+
+
+def main():
+    handle, path = tempfile.mkstemp(suffix=".dxf")
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(sys.stdin.buffer.read())
+        doc = ezdxf.readfile(path)
+    finally:
+        os.unlink(path)
+    auditor = doc.audit()
+    space = doc.modelspace()
+    names = ("$INSUNITS", "$MEASUREMENT", "$DIMTXT", "$DIMASZ", "$DIMSCALE", "$LTSCALE", "$DIMTAD", "$DIMDSEP")
+    report = {
+        "version": doc.dxfversion,
+        "errors": [str(e.message) for e in auditor.errors],
+        "fixes": [str(e.message) for e in auditor.fixes],
+        "header": {name: doc.header[name] for name in names},
+        "layers": [layer(record) for record in doc.layers],
+        "linetypes": [record.dxf.name for record in doc.linetypes],
+        "kinds": [e.dxftype() for e in space],
+        "texts": [e.plain_text() for e in space if e.dxftype() == "TEXT"],
+        "dims": [dimension(e) for e in space if e.dxftype() == "DIMENSION"],
+    }
+    json.dump(report, sys.stdout)
+
+
+main()

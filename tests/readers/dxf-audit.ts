@@ -1,0 +1,48 @@
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+export interface AuditedDim {
+  readonly block: string;
+  /** 0 linear, 1 aligned, 2 two-line angular, 3 diameter, 4 radius. */
+  readonly type: number;
+  readonly layer: string;
+  readonly style: string;
+  readonly text: string;
+  /** Group 42: radians for an angle. */
+  readonly actual: number;
+  /** What the reader measures from the definition points: degrees for an angle. */
+  readonly measurement: number;
+  readonly textAt: readonly [number, number];
+  readonly blockKinds: readonly string[];
+  readonly blockTexts: readonly string[];
+}
+
+export interface AuditReport {
+  readonly version: string;
+  readonly errors: readonly string[];
+  readonly fixes: readonly string[];
+  readonly header: Readonly<Record<string, number>>;
+  readonly layers: readonly {
+    readonly name: string;
+    readonly color: number;
+    readonly linetype: string;
+    readonly lineweight: number;
+  }[];
+  readonly linetypes: readonly string[];
+  readonly kinds: readonly string[];
+  readonly texts: readonly string[];
+  readonly dims: readonly AuditedDim[];
+}
+
+/** Debian packages ezdxf for its own Python, not for one that may come first on the path. */
+const PYTHON = '/usr/bin/python3';
+const SCRIPT = fileURLToPath(new URL('dxf-audit.py', import.meta.url));
+const NOT_INSTALLED = 3;
+
+/** What ezdxf (Debian's `python3-ezdxf`) says of a file, or nothing when it is not installed here. */
+export function auditDxf(text: string): AuditReport | undefined {
+  const run = spawnSync(PYTHON, [SCRIPT], { input: text, encoding: 'utf8', maxBuffer: 1 << 26 });
+  if (run.error || run.status === NOT_INSTALLED) return undefined;
+  if (run.status !== 0) throw new Error(`the reader stopped with code ${run.status}: ${run.stderr}`);
+  return JSON.parse(run.stdout) as AuditReport;
+}
