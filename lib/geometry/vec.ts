@@ -10,6 +10,13 @@ export const scale = (a: Vec3, k: number): Vec3 => [a[0] * k, a[1] * k, a[2] * k
 export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 export const length = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
 
+/** The point `k` times the direction `d` further on from `a`. */
+export const along = (a: Vec3, d: Vec3, k: number): Vec3 => [a[0] + d[0] * k, a[1] + d[1] * k, a[2] + d[2] * k];
+
+/** How far `p` lies from `origin` along the direction `d`. */
+export const reach = (p: Vec3, origin: Vec3, d: Vec3): number =>
+  (p[0] - origin[0]) * d[0] + (p[1] - origin[1]) * d[1] + (p[2] - origin[2]) * d[2];
+
 export const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],

@@ -73,16 +73,11 @@ export function looseTenonJoint(options: LooseTenonJointOptions): Joined {
       };
     }),
   );
+  const size = { length: 2 * reach, width: tenon.width, thickness: tenon.thickness, edges: tenon.edges };
+  const model = looseTenon({ id: `${id}/tenon`, mark: 'N', wood, ...size });
   const tenons = spots.map((spot, n) => ({
-    part: looseTenon({
-      id: spots.length > 1 ? `${id}/tenon-${n + 1}` : `${id}/tenon`,
-      mark: mark(n),
-      wood,
-      length: 2 * reach,
-      width: tenon.width,
-      thickness: tenon.thickness,
-      edges: tenon.edges,
-    }),
+    // One body for all: whoever draws them sees at once that they are alike.
+    part: { ...model, id: spots.length > 1 ? `${model.id}-${n + 1}` : model.id, mark: mark(n) },
     frame: { ...spot, origin: toOuter(spot, [-reach, -tenon.width / 2, -tenon.thickness / 2]) },
   }));
   const [first, second] = between;

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { hiddenLines } from '../../lib/derive/drawings/hidden-lines.ts';
 import { toView, VIEWS, viewFrom } from '../../lib/derive/drawings/view.ts';
 import type { ViewLine } from '../../lib/derive/drawings/view-line.ts';
-import { placedBlock, throughRail } from './scenes.ts';
+import type { Bore } from '../../lib/model/feature.ts';
+import { placedBlock, throughRail, withPockets } from './scenes.ts';
 
 const lengthOf = ({ from, to }: ViewLine): number => Math.hypot(to[0] - from[0], to[1] - from[1]);
 
@@ -124,6 +125,22 @@ describe('hiddenLines', () => {
     const once = hiddenLines(throughRail(), VIEWS.isometric);
     expect(hiddenLines(throughRail(), VIEWS.isometric)).toStrictEqual(once);
     expect(once.flatMap((l) => [...l.from, ...l.to]).filter((n) => Object.is(n, -0))).toEqual([]);
+  });
+
+  test('sees a pocket that was cut after the first view', () => {
+    const [post] = throughRail();
+    const before = hiddenLines([post!], VIEWS.isometric).length;
+    const bore: Bore = {
+      kind: 'bore',
+      id: 'bore',
+      at: [30, 0, 40],
+      into: [0, 1, 0],
+      diameter: 10,
+      depth: 5,
+      purpose: 'pilot',
+    };
+    withPockets(post!.solid, [bore]);
+    expect(hiddenLines([post!], VIEWS.isometric).length).toBeGreaterThan(before);
   });
 
   test('takes no solids at all, and refuses one that is open', () => {

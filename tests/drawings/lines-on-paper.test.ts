@@ -69,6 +69,12 @@ describe('joinCollinear', () => {
     ]);
   });
 
+  test('finds a line whose direction lies between two bins', () => {
+    const [c, s] = [Math.cos(0.123455), Math.sin(0.123455)];
+    const at = (t: number, off: number): Vec3 => [c * t - s * off, s * t + c * off, 0];
+    expect(joinCollinear([piece(at(0, 0), at(10, -1e-7)), piece(at(10, 0), at(19, 1e-7))])).toHaveLength(1);
+  });
+
   test('finds lines that fall on either side of a bin, in every direction', () => {
     for (let degree = -90; degree < 90; degree += 7.5) {
       const [c, s] = [Math.cos((degree * Math.PI) / 180), Math.sin((degree * Math.PI) / 180)];
@@ -111,7 +117,11 @@ describe('chainsOf', () => {
   });
 
   test('stops where three lines meet', () => {
-    expect(chainsOf([...square, line([10, 0], [20, 0])], 'corners')).toHaveLength(2);
+    const chains = chainsOf([line([20, 0], [10, 0]), ...square], 'corners');
+    expect(chains.map(({ points, closed }) => [points.length, closed])).toEqual([
+      [2, false],
+      [4, true],
+    ]);
   });
 
   test('follows the facets of a curve to both ends', () => {
@@ -142,6 +152,12 @@ describe('viewEntities', () => {
     expect(sum('OUTLINE')).toBeCloseTo(of('visible'), 2);
     expect(sum('HIDDEN')).toBeCloseTo(of('hidden'), 2);
     expect(entities.length).toBeLessThan(lines.length);
+  });
+
+  test('lifts the pen at the corners of a hidden block', () => {
+    const solids = [placedBlock('block', [30, 10, 20], [10, 20, 10]), placedBlock('slab', [60, 5, 40], [0, 0, 0])];
+    const names = viewEntities(hiddenLines(solids, VIEWS.front)).map((e) => e.layer.name);
+    expect(names).toEqual(['HIDDEN', 'HIDDEN', 'HIDDEN', 'HIDDEN', 'OUTLINE']);
   });
 
   test('draws the outline of a block in front view in one go', () => {

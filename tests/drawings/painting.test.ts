@@ -114,11 +114,16 @@ describe('pictureOf', () => {
 
   test('throws the shadow straight down on the floor', () => {
     const view = lookingFrom(0, 30);
-    const { shadow } = pictureOf([placedBlock('block', [100, 50, 10], [0, 0, 700])], view);
+    const { shadow } = pictureOf([placedBlock('block', [100, 50, 10], [20, 0, 700])], view);
     // From the front, 30 degrees up: a point (x, y, 0) of the floor stands at x across and y sin 30° up.
     expect(shadow).toHaveLength(1);
     const corners = shadow[0]!.map(([x, y]) => `${x.toFixed(6)} ${y.toFixed(6)}`).sort();
-    expect(corners).toEqual(['0.000000 0.000000', '0.000000 25.000000', '100.000000 0.000000', '100.000000 25.000000']);
+    expect(corners).toEqual([
+      '120.000000 0.000000',
+      '120.000000 25.000000',
+      '20.000000 0.000000',
+      '20.000000 25.000000',
+    ]);
   });
 
   test('looks from 32 degrees right of the front and 27 above the floor', () => {

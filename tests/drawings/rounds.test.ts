@@ -5,7 +5,8 @@ import { viewFrom } from '../../lib/derive/drawings/view.ts';
 import type { ViewLine } from '../../lib/derive/drawings/view-line.ts';
 import { panelSolid } from '../../lib/derive/solids/panel.ts';
 import { sweep } from '../../lib/derive/solids/prism.ts';
-import { facetOutline, roundCorner } from '../../lib/geometry/outline.ts';
+import { facetOutline, type Outline, roundCorner } from '../../lib/geometry/outline.ts';
+import type { Vec3 } from '../../lib/geometry/vec.ts';
 import { at, roundOver } from './scenes.ts';
 
 /** Show face up. */
@@ -94,4 +95,40 @@ test('a rounded corner of an outline leaves no lines, a square one and the ridge
   expect(visible(bar(square), [1, -1, 0.5])).toHaveLength(1);
   expect(visible(bar(rounded), [1, -1, 0.5])).toHaveLength(0);
   expect(visible(bar(rounded), [0, 1, 0.5])).toHaveLength(1);
+});
+
+/** A bar along z from an outline, seen from the front and a little above: its long inner lines run along z. */
+function alongBar(outline: Outline, toward: Vec3): ViewLine[] {
+  const facets = facetOutline(outline, 15);
+  const solid = sweep(facets, facets, 200, (x, y, along) => [x, y, along], { near: 'near', far: 'far' });
+  return longInner(hiddenLines([{ part: 'bar', solid, frame: at([0, 0, 0]) }], viewFrom(toward), { hidden: false }));
+}
+
+test('a curve that meets a flat in a corner keeps the line of that corner', () => {
+  // Half a disc: the arc meets the flat at 90 degrees. The flat looks to -x; from here one sees it, the corner where it
+  // meets the arc at y = 20, and the arc beyond.
+  const half: Outline = [
+    { x: 0, y: -20, bulge: 1, surface: 'arc' },
+    { x: 0, y: 20, surface: 'flat' },
+  ];
+  expect(alongBar(half, [-1, 1, 0.2])).toHaveLength(1);
+});
+
+test('a half round has no arris, a quarter round of the same width has', () => {
+  // Half round, radius 5: 10 mm straight across. Quarter round, radius 7: 9.9 mm. Both are below the 12 mm of an arris.
+  const halfRound: Outline = [
+    { x: 0, y: -5, surface: 'a' },
+    { x: 40, y: -5, bulge: 1, surface: 'round' },
+    { x: 40, y: 5, surface: 'b' },
+    { x: 0, y: 5, surface: 'c' },
+  ];
+  expect(alongBar(halfRound, [1, 0, 0.2])).toHaveLength(0);
+  const quarter: Outline = [
+    { x: 0, y: 0, surface: 'a' },
+    { x: 33, y: 0, bulge: Math.tan(Math.PI / 8), surface: 'round' },
+    { x: 40, y: 7, surface: 'b' },
+    { x: 40, y: 30, surface: 'c' },
+    { x: 0, y: 30, surface: 'd' },
+  ];
+  expect(alongBar(quarter, [1, -1, 0.2])).toHaveLength(1);
 });

@@ -2,13 +2,17 @@ import type { Vec3 } from '../../geometry/vec.ts';
 import { type Cover, ON } from './cover.ts';
 import type { Interval } from './interval.ts';
 
-/** The stretch of a segment that lies over a cover in the view plane, before or behind it; undefined for none. */
+/**
+ * The stretch of a segment that lies over a cover in the view plane, before or behind it; undefined for none. The border
+ * belongs to the cover: nothing shines through between two triangles. What runs exactly behind an outline is hidden by
+ * it, and on paper it is that outline.
+ */
 export function overlap(cover: Cover, a: Vec3, b: Vec3): Interval | undefined {
   let from = 0;
   let to = 1;
   for (const s of cover.sides) {
-    const atA = s.a * a[0] + s.b * a[1] + s.c - s.least;
-    const atB = s.a * b[0] + s.b * b[1] + s.c - s.least;
+    const atA = s.a * a[0] + s.b * a[1] + s.c + ON;
+    const atB = s.a * b[0] + s.b * b[1] + s.c + ON;
     if (atA <= 0 && atB <= 0) return undefined;
     if (atA < 0) from = Math.max(from, atA / (atA - atB));
     if (atB < 0) to = Math.min(to, atA / (atA - atB));

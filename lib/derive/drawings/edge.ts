@@ -9,30 +9,26 @@ export interface Edge {
   readonly right: number;
 }
 
-/** Answers which face walks from one vertex to another. */
-export type FaceAlong = (from: number, to: number) => number | undefined;
-
-/** Every edge once, and the table they were found by. @throws RangeError when an edge lacks a face on one side. */
-export function edgesOf(solid: Solid): { readonly edges: Edge[]; readonly faceAlong: FaceAlong } {
+/** Every edge once. @throws RangeError when an edge lacks a face on one side. */
+export function edgesOf(solid: Solid): Edge[] {
   const count = solid.vertices.length;
-  const walks = new Map<number, number>();
+  const faceAlong = new Map<number, number>();
   solid.faces.forEach(({ loops, surface }, face) => {
     for (const loop of loops) {
       loop.forEach((from, k) => {
         const key = from * count + loop[(k + 1) % loop.length]!;
-        if (walks.has(key)) throw new RangeError(`two faces walk the same way along an edge of ${surface}`);
-        walks.set(key, face);
+        if (faceAlong.has(key)) throw new RangeError(`two faces walk the same way along an edge of ${surface}`);
+        faceAlong.set(key, face);
       });
     }
   });
-  const faceAlong: FaceAlong = (from, to) => walks.get(from * count + to);
   const edges: Edge[] = [];
-  for (const [key, left] of walks) {
+  for (const [key, left] of faceAlong) {
     const to = key % count;
     const from = (key - to) / count;
-    const right = faceAlong(to, from);
+    const right = faceAlong.get(to * count + from);
     if (right === undefined) throw new RangeError(`an edge of ${solid.faces[left]!.surface} has no face beyond it`);
     if (from < to) edges.push({ from, to, left, right });
   }
-  return { edges, faceAlong };
+  return edges;
 }

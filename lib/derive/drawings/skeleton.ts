@@ -1,6 +1,6 @@
 import type { Solid } from '../solids/solid.ts';
 import { triangulateFace } from '../solids/triangulate.ts';
-import { type Edge, edgesOf, type FaceAlong } from './edge.ts';
+import { type Edge, edgesOf } from './edge.ts';
 import { type Rounds, roundsOf } from './rounds.ts';
 
 /** A piece of a face. */
@@ -8,8 +8,6 @@ export interface Triangle {
   readonly face: number;
   /** Vertex indices, counter-clockwise seen from outside. */
   readonly corners: readonly [number, number, number];
-  /** The face beyond the side that leaves each corner; the own face where that side is a cut through it. */
-  readonly beyond: readonly [number, number, number];
 }
 
 /** What a view needs to know of a solid, whichever way one looks. */
@@ -24,20 +22,19 @@ const known = new WeakMap<Solid, { vertices: number; faces: number; skeleton: Sk
 export function skeletonOf(solid: Solid): Skeleton {
   const before = known.get(solid);
   if (before?.vertices === solid.vertices.length && before.faces === solid.faces.length) return before.skeleton;
-  const { edges, faceAlong } = edgesOf(solid);
-  const skeleton = { edges, ...roundsOf(solid, edges), triangles: trianglesOf(solid, faceAlong) };
+  const edges = edgesOf(solid);
+  const skeleton = { edges, ...roundsOf(solid, edges), triangles: trianglesOf(solid) };
   known.set(solid, { vertices: solid.vertices.length, faces: solid.faces.length, skeleton });
   return skeleton;
 }
 
-function trianglesOf(solid: Solid, faceAlong: FaceAlong): Triangle[] {
+function trianglesOf(solid: Solid): Triangle[] {
   return solid.faces.flatMap((f, face) => {
     const corners: number[] = [];
     triangulateFace(solid.vertices, f, corners);
-    const beyond = (from: number, to: number): number => faceAlong(to, from) ?? face;
     return Array.from({ length: corners.length / 3 }, (_, t): Triangle => {
-      const [a, b, c] = [corners[3 * t]!, corners[3 * t + 1]!, corners[3 * t + 2]!];
-      return { face, corners: [a, b, c], beyond: [beyond(a, b), beyond(b, c), beyond(c, a)] };
+      const [a, b, c] = corners.slice(3 * t, 3 * t + 3);
+      return { face, corners: [a!, b!, c!] };
     });
   });
 }

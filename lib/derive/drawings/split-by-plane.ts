@@ -19,7 +19,7 @@ export function splitByPlane(cover: Cover, plane: Cover): Cover[] {
       if (here >= 0) kept.push(p);
       if (here * there < 0) kept.push(between(p, cover.corners[next]!, here / (here - there)));
     });
-    return kept.slice(2).map((p, k) => coverOf([kept[0]!, kept[k + 1]!, p], cover.normal, cover, [0, 0, 0]));
+    return kept.slice(2).map((p, k) => coverOf([kept[0]!, kept[k + 1]!, p], cover.normal, cover));
   };
   return [...side(1), ...side(-1)];
 }

@@ -1,7 +1,7 @@
-import earcut from 'earcut';
 import { facetOutline, type OutlinePoint } from '../../geometry/outline.ts';
 import type { Body, BodyKind, PrismBody } from '../../model/body.ts';
 import { type Convex, convexOf } from './convex.ts';
+import { earcut } from './earcut.ts';
 import { sweep } from './prism.ts';
 import { bodySolid } from './solid-of.ts';
 

@@ -16,8 +16,9 @@ interface Corner {
   readonly at: Vec2;
   /** What lines meet here: a corner, an edge and a crease, or two creases. Equal keys are the same point. */
   readonly key: string;
-  /** The line from here to the next corner. */
+  /** The line from here to the next corner, and which edge of the polygon it is part of, if any. */
   readonly line: string;
+  readonly edge?: number;
 }
 
 /** Points closer than this to a crease count as lying on it, mm. */
@@ -34,7 +35,7 @@ export function dividePlan(polygon: readonly Vec2[], surface: Surface): DividedP
     points.push(corner.at);
     return points.length - 1;
   };
-  const start = polygon.map((at, i): Corner => ({ at, key: `corner ${i}`, line: `edge ${i}` }));
+  const start = polygon.map((at, i): Corner => ({ at, key: `corner ${i}`, line: `edge ${i}`, edge: i }));
   start.forEach(indexOf);
   const onEdge = polygon.map(() => new Map<number, string>());
   const regions: { plane: string; loop: number[] }[] = [];
@@ -48,8 +49,7 @@ export function dividePlan(polygon: readonly Vec2[], surface: Surface): DividedP
     const loop = region.map(indexOf);
     regions.push({ plane: plane.name, loop });
     region.forEach((corner, k) => {
-      const edge = /^edge (\d+)$/.exec(corner.line)?.[1];
-      if (edge !== undefined) onEdge[Number(edge)]!.set(loop[k]!, plane.name);
+      if (corner.edge !== undefined) onEdge[corner.edge]!.set(loop[k]!, plane.name);
     });
   });
   const edges: number[][] = [];
@@ -78,14 +78,14 @@ function keepWhereMade(polygon: Corner[], plane: Plane, other: Plane, surface: S
     const here = excess[k]!;
     const there = excess[next]!;
     if (here > 0) kept.push(corner);
-    if (here === 0) kept.push(there >= 0 ? corner : { ...corner, line: crease });
+    if (here === 0) kept.push(there >= 0 ? corner : { at: corner.at, key: corner.key, line: crease });
     if (here * there < 0) {
       const t = here / (here - there);
       const a = corner.at;
       const b = polygon[next]!.at;
       const at: Vec2 = [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
       const key = [corner.line, crease].sort().join(' x ');
-      kept.push({ at, key, line: here > 0 ? crease : corner.line });
+      kept.push(here > 0 ? { at, key, line: crease } : { ...corner, at, key });
     }
   });
   return kept;

@@ -1,11 +1,19 @@
 import type { Vec3 } from '../../geometry/vec.ts';
 import type { Face, Solid } from './solid.ts';
 
-/** The two axes to look along when a face is drawn flat: all but the one its normal is nearest to. */
-export function flatAxes(normal: Vec3): readonly [0 | 1 | 2, 0 | 1 | 2] {
-  const [x, y, z] = [Math.abs(normal[0]), Math.abs(normal[1]), Math.abs(normal[2])];
-  if (z >= x && z >= y) return [0, 1];
-  return y >= x ? [0, 2] : [1, 2];
+type Axes = readonly [0 | 1 | 2, 0 | 1 | 2];
+
+const XY: Axes = [0, 1];
+const XZ: Axes = [0, 2];
+const YZ: Axes = [1, 2];
+
+/** The two axes that stay when a face is drawn flat: all but the one its normal is nearest to. */
+export function flatAxes(normal: Vec3): Axes {
+  const x = Math.abs(normal[0]);
+  const y = Math.abs(normal[1]);
+  const z = Math.abs(normal[2]);
+  if (z >= x && z >= y) return XY;
+  return y >= x ? XZ : YZ;
 }
 
 /** Closer than this to the outer loop counts as on it, mm. */

@@ -1,4 +1,4 @@
-import { add, dot, scale, sub, type Vec3 } from '../../geometry/vec.ts';
+import { along, dot, reach, type Vec3 } from '../../geometry/vec.ts';
 import { bite } from './bite.ts';
 import { insideLoop } from './inside.ts';
 import type { Face, Solid } from './solid.ts';
@@ -20,7 +20,7 @@ export interface Mouth {
 export function openMouth(solid: Solid, host: Face, ring: readonly Vec3[], n: Vec3): Mouth | undefined {
   const slide = (f: Face, p: Vec3): Vec3 => {
     const origin = solid.vertices[f.loops[0]![0]!]!;
-    return add(p, scale(n, dot(f.normal, sub(origin, p)) / dot(f.normal, n)));
+    return along(p, n, -reach(p, origin, f.normal) / dot(f.normal, n));
   };
   const flat = ring.map((p) => slide(host, p));
   if (!flat.every((p) => insideLoop(solid, host, p) === 'inside')) return bite(solid, host, ring, slide);

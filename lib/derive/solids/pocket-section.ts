@@ -1,4 +1,4 @@
-import { add, cross, scale, type Vec3 } from '../../geometry/vec.ts';
+import { cross, scale, type Vec3 } from '../../geometry/vec.ts';
 import type { Pocket } from '../../model/feature.ts';
 
 /** Facets of a half round end: 45 degrees each, so that a screw hole has eight sides. */
@@ -21,7 +21,7 @@ export function pocketSection(pocket: Pocket): Vec3[] {
 }
 
 const ring = (at: Vec3, a: Vec3, b: Vec3, shape: readonly (readonly [number, number])[]): Vec3[] =>
-  shape.map(([s, t]) => add(at, add(scale(a, s), scale(b, t))));
+  shape.map(([s, t]) => [at[0] + a[0] * s + b[0] * t, at[1] + a[1] * s + b[1] * t, at[2] + a[2] * s + b[2] * t]);
 
 function rectangle(length: number, width: number): [number, number][] {
   const [s, t] = [length / 2, width / 2];

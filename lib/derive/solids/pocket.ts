@@ -1,4 +1,4 @@
-import { add, dot, scale, sub, type Vec3 } from '../../geometry/vec.ts';
+import { along, dot, reach, type Vec3 } from '../../geometry/vec.ts';
 import type { Pocket } from '../../model/feature.ts';
 import { insideLoop } from './inside.ts';
 import { type Mouth, openMouth } from './mouth.ts';
@@ -32,7 +32,7 @@ export function cutPocket(solid: Solid, pocket: Pocket): string | undefined {
   if (!mouth) return `its mouth runs over the border of ${host.surface}`;
   const depth = pocket.depth;
   const floor = ring.map((p) => {
-    solid.vertices.push(add(p, scale(n, depth - dot(sub(p, pocket.at), n))));
+    solid.vertices.push(along(p, n, depth - reach(p, pocket.at, n)));
     return solid.vertices.length - 1;
   });
   solid.faces.push(face(solid.vertices, `${pocket.id}.floor`, [...floor].reverse()));
@@ -63,15 +63,17 @@ function cutThrough(
 
 /** One wall for each side of the ring; a crossing at either end is one more corner of its wall. */
 function walls(solid: Solid, id: string, mouth: Mouth, end: Mouth): void {
-  mouth.points.forEach((p, k) => {
-    const next = (k + 1) % mouth.points.length;
-    const near = mouth.crossings.get(k);
+  const name = `${id}.wall`;
+  const count = mouth.points.length;
+  for (let k = 0; k < count; k++) {
+    const next = k + 1 === count ? 0 : k + 1;
+    const loop = [mouth.points[next]!, mouth.points[k]!, end.points[k]!, end.points[next]!];
     const far = end.crossings.get(k);
-    const loop = [mouth.points[next]!, ...(near === undefined ? [] : [near]), p, end.points[k]!];
-    if (far !== undefined) loop.push(far);
-    loop.push(end.points[next]!);
-    solid.faces.push(face(solid.vertices, `${id}.wall`, loop));
-  });
+    const near = mouth.crossings.get(k);
+    if (far !== undefined) loop.splice(3, 0, far);
+    if (near !== undefined) loop.splice(1, 0, near);
+    solid.faces.push(face(solid.vertices, name, loop));
+  }
 }
 
 /** The nearest face by which the axis leaves the wood. */
@@ -82,7 +84,7 @@ function wayOut(solid: Solid, at: Vec3, n: Vec3): Face | undefined {
     const slope = dot(f.normal, n);
     if (slope < 1e-9) continue;
     const t = -aboveFace(solid, f, at) / slope;
-    if (t > ON_FACE && t < nearest - 1e-9 && insideLoop(solid, f, add(at, scale(n, t))) !== 'outside') {
+    if (t > ON_FACE && t < nearest - 1e-9 && insideLoop(solid, f, along(at, n, t)) !== 'outside') {
       best = f;
       nearest = t;
     }

@@ -1,7 +1,8 @@
 import type { Assembly } from '../../model/assembly.ts';
+import type { Body } from '../../model/body.ts';
 import type { Part, PartId } from '../../model/part.ts';
 import type { Solid } from './solid.ts';
-import { type Refusal, solidOf } from './solid-of.ts';
+import { type MadePanels, type Refusal, solidOf } from './solid-of.ts';
 import { type Triangles, triangulate } from './triangulate.ts';
 
 /** The finished shape of one part, in its own frame. Parts of one shape share it. */
@@ -13,21 +14,29 @@ export interface Shape {
 
 /** The shape of every part, by id; a shape that several parts have is made once. */
 export function shapesOf(assembly: Assembly): Map<PartId, Shape> {
-  const made = new Map<string, Shape>();
+  const byBody = new Map<Body, Shape>();
+  const byKey = new Map<string, Shape>();
+  const panels: MadePanels = new Map();
+  const shapeOf = (part: Part): Shape => {
+    const { solid, refused } = solidOf(part, panels);
+    return { solid, triangles: triangulate(solid), refused };
+  };
+  const known = (part: Part): Shape => {
+    const key = shapeKey(part);
+    const shape = byKey.get(key) ?? shapeOf(part);
+    byKey.set(key, shape);
+    return shape;
+  };
   return new Map(
     assembly.parts.map((part) => {
-      // The strips of a top are never alike; writing out their keys would only cost time.
-      const key = part.body.kind === 'slice' ? part.id : shapeKey(part);
-      const shape = made.get(key) ?? shapeOf(part);
-      made.set(key, shape);
+      // The strips of a top are never alike, and the tenons of a joint share their body: no need to write out keys.
+      if (part.body.kind === 'slice') return [part.id, shapeOf(part)];
+      if (part.features.length > 0) return [part.id, known(part)];
+      const shape = byBody.get(part.body) ?? known(part);
+      byBody.set(part.body, shape);
       return [part.id, shape];
     }),
   );
-}
-
-function shapeOf(part: Part): Shape {
-  const { solid, refused } = solidOf(part);
-  return { solid, triangles: triangulate(solid), refused };
 }
 
 /** Equal for parts that have the same shape to the last bit. */

@@ -19,12 +19,15 @@ export interface SolidOfPart {
   readonly refused: readonly Refusal[];
 }
 
+/** Panels that were made already, so that the slices of one panel need not make it again. */
+export type MadePanels = Map<PanelBody, { readonly profiles: readonly EdgeProfile[]; readonly solid: Solid }>;
+
 /** The finished part as a closed solid in its own frame, and the features that could not be cut. */
-export function solidOf(part: Part, skip: ReadonlySet<string> = NOTHING): SolidOfPart {
-  const solid = blankOf(part);
+export function solidOf(part: Part, made: MadePanels = new Map()): SolidOfPart {
+  const solid = blankOf(part, made);
   const refused: Refusal[] = [];
   for (const feature of part.features) {
-    if (!isPocket(feature) || skip.has(feature.id)) continue;
+    if (!isPocket(feature)) continue;
     const because = cutPocket(solid, feature);
     if (because) refused.push({ feature: feature.id, because });
   }
@@ -32,24 +35,28 @@ export function solidOf(part: Part, skip: ReadonlySet<string> = NOTHING): SolidO
 }
 
 /** The part before any pocket is cut. */
-export const blankOf = (part: Part): Solid => bodySolid(part.body, part.features.filter(isEdgeProfile));
-
-const NOTHING: ReadonlySet<string> = new Set();
+export const blankOf = (part: Part, made: MadePanels = new Map()): Solid =>
+  bodySolid(part.body, part.features.filter(isEdgeProfile), made);
 
 const BUILD: {
-  readonly [K in BodyKind]: (body: Extract<Body, { kind: K }>, profiles: readonly EdgeProfile[]) => Solid;
+  readonly [K in BodyKind]: (
+    body: Extract<Body, { kind: K }>,
+    profiles: readonly EdgeProfile[],
+    made: MadePanels,
+  ) => Solid;
 } = {
   prism: prismSolid,
   bar: barSolid,
-  panel: (body, profiles) => panelSolid(body, profiles),
+  panel: panelSolid,
   slice: sliceSolid,
 };
 
 export function bodySolid<K extends BodyKind>(
   body: Extract<Body, { kind: K }>,
   profiles: readonly EdgeProfile[],
+  made: MadePanels = new Map(),
 ): Solid {
-  return BUILD[body.kind as K](body, profiles);
+  return BUILD[body.kind as K](body, profiles, made);
 }
 
 function prismSolid(body: PrismBody): Solid {
@@ -66,28 +73,27 @@ function barSolid(body: BarBody): Solid {
   });
 }
 
-function sliceSolid(body: SliceBody): Solid {
+function sliceSolid(body: SliceBody, _: readonly EdgeProfile[], made: MadePanels): Solid {
   const half = body.of.width / 2;
-  let solid = wholePanel(body.of, body.profiles);
+  const whole = wholePanel(body.of, body.profiles, made);
+  let solid = whole;
   if (body.from > -half) solid = clipConvex(solid, (p) => body.from - p[1], 'joint.from');
   if (body.to < half) solid = clipConvex(solid, (p) => p[1] - body.to, 'joint.to');
   if (body.top > 0) solid = clipConvex(solid, (p) => body.top - p[2], 'layer.top');
   const { bottom } = body;
   if (bottom !== undefined) solid = clipConvex(solid, (p) => p[2] - bottom, 'layer.bottom');
-  // Clipping that misses answers the panel itself, which the other slices share: cut pockets into a copy.
+  if (solid !== whole) return solid;
+  // Nothing was cut off: the panel itself, which the other slices share. Pockets are cut into a copy.
   return {
     vertices: [...solid.vertices],
     faces: solid.faces.map((f) => ({ ...f, loops: f.loops.map((l) => [...l]) })),
   };
 }
 
-const wholePanels = new WeakMap<PanelBody, { profiles: readonly EdgeProfile[]; solid: Solid }>();
-
-/** The uncut panel; the slices of one panel ask for the same one in a row. */
-function wholePanel(body: PanelBody, profiles: readonly EdgeProfile[]): Solid {
-  const known = wholePanels.get(body);
+function wholePanel(body: PanelBody, profiles: readonly EdgeProfile[], made: MadePanels): Solid {
+  const known = made.get(body);
   if (known?.profiles === profiles) return known.solid;
   const solid = panelSolid(body, profiles);
-  wholePanels.set(body, { profiles, solid });
+  made.set(body, { profiles, solid });
   return solid;
 }

@@ -1,4 +1,4 @@
-import { dot, sub, type Vec3 } from '../../geometry/vec.ts';
+import { dot, reach, type Vec3 } from '../../geometry/vec.ts';
 
 /** A flat face: loop 0 counter-clockwise seen from outside, holes clockwise; indices into the vertices of the solid. */
 export interface Face {
@@ -32,10 +32,10 @@ export function areaVector(vertices: readonly Vec3[], loop: readonly number[]): 
 
 /** A face from its outer loop, with the normal taken from the loop. */
 export function face(vertices: readonly Vec3[], surface: string, loop: number[]): Face {
-  const v = areaVector(vertices, loop);
-  const size = Math.hypot(v[0], v[1], v[2]);
+  const [x, y, z] = areaVector(vertices, loop);
+  const size = Math.sqrt(x * x + y * y + z * z);
   if (!(size > 0)) throw new RangeError(`face ${surface} has no area`);
-  return { normal: [v[0] / size, v[1] / size, v[2] / size], loops: [loop], surface };
+  return { normal: [x / size, y / size, z / size], loops: [loop], surface };
 }
 
 /** Volume in mm³ from the loops; exact to rounding, positive when the faces look outward. */
@@ -59,7 +59,7 @@ export function areaOf(solid: Solid): number {
 
 /** Signed distance of a point from the plane of a face, mm, positive outside. */
 export const aboveFace = (solid: Solid, of: Face, p: Vec3): number =>
-  dot(of.normal, sub(p, solid.vertices[of.loops[0]![0]!]!));
+  reach(p, solid.vertices[of.loops[0]![0]!]!, of.normal);
 
 export interface Bounds {
   readonly min: Vec3;

@@ -1,5 +1,5 @@
-import earcut from 'earcut';
 import type { Vec3 } from '../../geometry/vec.ts';
+import { earcut } from './earcut.ts';
 import { flatAxes } from './inside.ts';
 import type { Face, Solid } from './solid.ts';
 
@@ -16,12 +16,8 @@ export function triangulate(solid: Solid): Triangles {
 /** Appends the triangles of one face. @throws RangeError when they do not cover it (our fault, never the maker's). */
 export function triangulateFace(vertices: readonly Vec3[], f: Face, out: Triangles): void {
   const outer = f.loops[0]!;
-  if (f.loops.length === 1 && outer.length === 3) {
-    out.push(outer[0]!, outer[1]!, outer[2]!);
-    return;
-  }
-  if (f.loops.length === 1 && outer.length === 4 && isConvexQuad(vertices, outer, f.normal)) {
-    out.push(outer[0]!, outer[1]!, outer[2]!, outer[0]!, outer[2]!, outer[3]!);
+  if (f.loops.length === 1 && isConvex(vertices, outer, f.normal)) {
+    for (let k = 2; k < outer.length; k++) out.push(outer[0]!, outer[k - 1]!, outer[k]!);
     return;
   }
   const [u, v] = flatAxes(f.normal);
@@ -106,20 +102,26 @@ function isStraight(a: Vec3, b: Vec3, c: Vec3): boolean {
   return x * x + y * y + z * z <= 1e-16 * (px * px + py * py + pz * pz) * (qx * qx + qy * qy + qz * qz);
 }
 
-function isConvexQuad(vertices: readonly Vec3[], loop: readonly number[], normal: Vec3): boolean {
+/** True when every corner turns the same way, none of them straight. Larger loops are left to the general way. */
+function isConvex(vertices: readonly Vec3[], loop: readonly number[], normal: Vec3): boolean {
+  const count = loop.length;
+  if (count > MOST_FANNED) return false;
   const [u, v] = flatAxes(normal);
   let sign = 0;
-  for (let k = 0; k < 4; k++) {
+  for (let k = 0; k < count; k++) {
     const a = vertices[loop[k]!]!;
-    const b = vertices[loop[(k + 1) % 4]!]!;
-    const c = vertices[loop[(k + 2) % 4]!]!;
+    const b = vertices[loop[(k + 1) % count]!]!;
+    const c = vertices[loop[(k + 2) % count]!]!;
     const turn = (b[u] - a[u]) * (c[v] - b[v]) - (b[v] - a[v]) * (c[u] - b[u]);
     const now = Math.sign(turn);
-    if (now === 0 || (sign !== 0 && now !== sign)) return false;
+    if (now === 0 || (sign !== 0 && now !== sign) || isStraight(a, b, c)) return false;
     sign = now;
   }
   return true;
 }
+
+/** The floor of a round-ended pocket; a fan over more corners would make slivers. */
+const MOST_FANNED = 10;
 
 function flatTurn(vertices: readonly Vec3[], loop: readonly number[], u: 0 | 1 | 2, v: 0 | 1 | 2): number {
   let twice = 0;

@@ -1,0 +1,26 @@
+import { type Override, parseAssignment } from '../../lib/params/assignment.ts';
+import type { Source } from '../../lib/params/collect.ts';
+import type { Options } from '../line/options.ts';
+import type { Problem } from '../report/problem.ts';
+import { readParamsFile } from './params-file.ts';
+
+/** What the command line says of parameters, for any design. */
+export interface Inputs {
+  readonly file: Source | undefined;
+  readonly overrides: readonly Override[];
+  readonly problems: readonly Problem[];
+  /** The file could not be read: values would be judged without it, wrongly. */
+  readonly incomplete: boolean;
+}
+
+export function readInputs({ params, set }: Pick<Options, 'params' | 'set'>): Inputs {
+  const file = params === undefined ? undefined : readParamsFile(params);
+  const read = set.map((argument) => parseAssignment(argument));
+  const broken = file !== undefined && 'code' in file;
+  return {
+    file: broken ? undefined : (file as Source | undefined),
+    overrides: read.flatMap(({ override }) => (override ? [override] : [])),
+    problems: [...(broken ? [file] : []), ...read.flatMap(({ issue }) => (issue ? [issue] : []))],
+    incomplete: broken,
+  };
+}
