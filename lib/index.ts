@@ -22,6 +22,7 @@ export type { Feature } from './model/feature.ts';
 export type { Finding, Verdict } from './model/finding.ts';
 export type { Part } from './model/part.ts';
 export { defineParams } from './params/define-params.ts';
+export { describeParams } from './params/describe-params.ts';
 export { choice, count, division, flag, length, lengths, quantity, text } from './params/fields.ts';
 export type { Issue } from './params/issue.ts';
 export { readValues } from './params/read-values.ts';

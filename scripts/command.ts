@@ -11,6 +11,7 @@ export interface Command {
   readonly options: readonly OptionName[];
   /** Without the name of the program. */
   readonly examples: readonly string[];
+  /** Loads what is heavy when it is called, not before: help and a slip of the pen are answered at once. */
   run(call: Call): Promise<Result>;
 }
 

@@ -2,9 +2,7 @@ import { ANY_DESIGNS, type Call, type Command, type Result } from '../command.ts
 import { worstExit } from '../exit.ts';
 import { readInputs } from '../input/inputs.ts';
 import { type Resolved, resolveDesigns } from '../input/resolve-designs.ts';
-import { unknownOutputs } from '../input/unknown-outputs.ts';
 import type { Options } from '../line/options.ts';
-import { buildOne } from '../output/build-one.ts';
 import type { Complaint } from '../report/complaint.ts';
 import { exitOf, type Problem } from '../report/problem.ts';
 
@@ -25,6 +23,8 @@ export const build: Command = {
 
 /** Wrong use stops all before anything is made; after that one design that fails does not stop the others. */
 async function buildDesigns({ args, options, reporter }: Call): Promise<Result> {
+  const { buildOne } = await import('../output/build-one.ts');
+  const { unknownOutputs } = await import('../input/unknown-outputs.ts');
   const resolved = resolveDesigns(args);
   const inputs = readInputs(options);
   const wrong: Problem[] = [...resolved.complaints, ...unknownOutputs(options), ...forOneOnly(resolved, options)];

@@ -1,9 +1,7 @@
-import { makeJob } from '../../lib/build/job.ts';
-import type { Finding } from '../../lib/model/finding.ts';
 import { type Command, ONE_DESIGN } from '../command.ts';
-import { EXIT, type Exit } from '../exit.ts';
+import { EXIT } from '../exit.ts';
 import { withRequest } from '../input/with-request.ts';
-import { countsText, countVerdicts, findingsText } from '../report/findings-text.ts';
+import { blocking, countsText, countVerdicts, findingsText } from '../report/findings-text.ts';
 
 /** What the checks say of a design. */
 export const check: Command = {
@@ -13,22 +11,17 @@ export const check: Command = {
   options: ['set', 'params', 'units', 'all', 'strict', 'json', 'quiet'],
   examples: ['check reading-table', 'check reading-table --set "top.edgeThickness=1/2 in" --all'],
   run: (call) =>
-    withRequest(call, 'check', ({ ref, design, values }) => {
+    withRequest(call, 'check', async ({ ref, design, values }) => {
+      const { makeJob } = await import('../../lib/build/job.ts');
       const { all, strict, units } = call.options;
       const { findings } = makeJob({ ...design, units: units ?? design.units }, values);
       const counts = countVerdicts(findings);
       const shown = all ? findings : findings.filter(({ verdict }) => verdict !== 'ok');
       if (shown.length > 0) call.reporter.result(findingsText(findings, all, call.reporter.paint));
       call.reporter.summary(`${shown.length > 0 ? '\n' : ''}${ref.name}: ${countsText(counts)}`);
-      return { exit: verdictExit(findings, strict), json: { design: ref.name, counts, findings: shown } };
+      return {
+        exit: blocking(findings, strict).length > 0 ? EXIT.failed : EXIT.good,
+        json: { design: ref.name, counts, findings: shown },
+      };
     }),
 };
-
-/** "Look again" passes unless one is strict; "not checked" always does. */
-export function verdictExit(findings: readonly Finding[], strict: boolean): Exit {
-  return blocking(findings, strict).length > 0 ? EXIT.failed : EXIT.good;
-}
-
-/** The findings that keep a design from being built. */
-export const blocking = (findings: readonly Finding[], strict: boolean): readonly Finding[] =>
-  findings.filter(({ verdict }) => verdict === 'change it' || (strict && verdict === 'look again'));

@@ -1,5 +1,3 @@
-import { derivedNumbers } from '../../lib/build/derived.ts';
-import { makeJob } from '../../lib/build/job.ts';
 import { formatLength } from '../../lib/units/format-length.ts';
 import { tableText } from '../../lib/writers/table-text.ts';
 import { type Call, type Command, NO_ARGUMENTS, type Result } from '../command.ts';
@@ -60,6 +58,8 @@ async function rowOf(ref: DesignRef): Promise<Row | { readonly problems: readonl
   const { request, problems } = await readRequest(ref, readInputs({ params: undefined, set: [] }));
   if (!request) return { problems };
   const { design, values } = request;
+  const { makeJob } = await import('../../lib/build/job.ts');
+  const { derivedNumbers } = await import('../../lib/build/derived.ts');
   try {
     const { overall } = derivedNumbers(makeJob(design, values));
     return { design: ref.name, title: design.title, revision: design.revision, units: design.units, overall };

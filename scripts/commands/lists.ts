@@ -1,6 +1,5 @@
 import { billTable } from '../../lib/build/bill-table.ts';
 import { cutListTable } from '../../lib/build/cut-list-table.ts';
-import { makeJob } from '../../lib/build/job.ts';
 import { tableText } from '../../lib/writers/table-text.ts';
 import { type Command, ONE_DESIGN } from '../command.ts';
 import { EXIT } from '../exit.ts';
@@ -14,7 +13,8 @@ export const lists: Command = {
   options: ['set', 'params', 'units', 'json', 'quiet'],
   examples: ['lists reading-table', 'lists reading-table --units mm'],
   run: (call) =>
-    withRequest(call, 'lists', ({ ref, design, values }) => {
+    withRequest(call, 'lists', async ({ ref, design, values }) => {
+      const { makeJob } = await import('../../lib/build/job.ts');
       const { cutList, bill } = makeJob(design, values);
       const units = call.options.units ?? design.units;
       const cut = cutListTable(cutList, units);

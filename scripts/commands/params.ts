@@ -14,7 +14,7 @@ export const params: Command = {
   options: ['set', 'params', 'units', 'json', 'quiet'],
   examples: ['params reading-table', 'params reading-table --set "top.length=72 in" --units mm'],
   run: (call) =>
-    withRequest(call, 'params', ({ ref, design, values }) => {
+    withRequest(call, 'params', async ({ ref, design, values }) => {
       const units = call.options.units ?? design.units;
       const rows = describeParams(design.params, values, units).map((row) => {
         const number = valueAt(values, row.path);

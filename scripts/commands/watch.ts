@@ -4,8 +4,8 @@ import { type Call, type Command, ONE_DESIGN, type Result } from '../command.ts'
 import { EXIT } from '../exit.ts';
 import { DESIGNS_FOLDER, type DesignRef } from '../input/design-ref.ts';
 import { resolveDesign } from '../input/resolve-designs.ts';
-import { unknownOutputs } from '../input/unknown-outputs.ts';
 import type { Options } from '../line/options.ts';
+import { OUT_FOLDER } from '../output/out-folder.ts';
 import { exitOf } from '../report/problem.ts';
 import { rebuildLoop } from '../watch/rebuild-loop.ts';
 
@@ -24,6 +24,7 @@ export const watch: Command = {
 
 /** Ends with Ctrl-C alone; whatever is wrong with the design is told by each build. */
 async function watchDesign({ args, options, reporter }: Call): Promise<Result> {
+  const { unknownOutputs } = await import('../input/unknown-outputs.ts');
   const { designs, complaints } = resolveDesign(args, 'watch');
   const [ref] = designs;
   const wrong = [...complaints, ...unknownOutputs(options)];
@@ -35,7 +36,7 @@ async function watchDesign({ args, options, reporter }: Call): Promise<Result> {
   process.on('SIGINT', () => stopping.abort());
   process.on('SIGTERM', () => stopping.abort());
   await rebuildLoop({
-    places: watched(ref, options),
+    watched: { places: places(ref, options), except: path.resolve(options.out ?? OUT_FOLDER) },
     args: buildArguments(ref, options),
     stop: stopping.signal,
     tell: reporter.progress,
@@ -43,8 +44,10 @@ async function watchDesign({ args, options, reporter }: Call): Promise<Result> {
   return { exit: EXIT.stopped, json: {} };
 }
 
-function watched({ file }: DesignRef, { params }: Options): string[] {
-  return [path.dirname(file), SHOP, LIBRARY, ...(params === undefined ? [] : [path.resolve(params)])];
+/** A file that is not called design.ts may lie in any folder, so the folder is not looked at. */
+function places({ file }: DesignRef, { params }: Options): string[] {
+  const own = path.basename(file) === 'design.ts' ? path.dirname(file) : file;
+  return [own, SHOP, LIBRARY, ...(params === undefined ? [] : [path.resolve(params)])];
 }
 
 /** The same options again, for the build. */

@@ -10,7 +10,7 @@ import { resolveDesign } from './resolve-designs.ts';
 export async function withRequest(
   { args, options, reporter }: Call,
   command: string,
-  run: (request: Request) => Result,
+  run: (request: Request) => Promise<Result>,
 ): Promise<Result> {
   const { designs, complaints } = resolveDesign(args, command);
   const inputs = readInputs(options);
@@ -26,7 +26,7 @@ export async function withRequest(
     return { exit: exitOf(problems), json: { design: ref.name } };
   }
   try {
-    return run(request);
+    return await run(request);
   } catch (error) {
     if (!(error instanceof ComposeFailure)) throw error;
     reporter.problems([error.complaint], '');

@@ -16,6 +16,10 @@ export function countVerdicts(findings: readonly Finding[]): VerdictCounts {
   };
 }
 
+/** The findings that fail a check and keep a design from being built. "Not checked" always passes. */
+export const blocking = (findings: readonly Finding[], strict: boolean): readonly Finding[] =>
+  findings.filter(({ verdict }) => verdict === 'change it' || (strict && verdict === 'look again'));
+
 /** `41 findings: 1 change it, 2 look again, 38 ok` */
 export function countsText(counts: VerdictCounts): string {
   const all = WORST_FIRST.reduce((sum, verdict) => sum + counts[verdict], 0);

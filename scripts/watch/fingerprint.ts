@@ -1,16 +1,25 @@
 import { readdirSync, statSync } from 'node:fs';
 import path from 'node:path';
 
-/** Changes whenever a file below one of the places is changed, added or removed. Hidden files do not count. */
-export function fingerprint(places: readonly string[]): string {
-  return places.flatMap(stamps).join('\n');
+/** Where to look. */
+export interface Watched {
+  /** Files and folders. */
+  readonly places: readonly string[];
+  /** A folder to leave out, also where it lies inside one of the places. */
+  readonly except: string;
 }
 
-function stamps(at: string): string[] {
+/** Changes whenever a file in one of the places is changed, added or removed. Hidden files do not count. */
+export function fingerprint({ places, except }: Watched): string {
+  return places.flatMap((place) => stamps(place, except)).join('\n');
+}
+
+function stamps(at: string, except: string): string[] {
+  if (at === except) return [];
   const stat = statSync(at, { throwIfNoEntry: false });
   if (!stat) return [`${at} is gone`];
   if (!stat.isDirectory()) return [`${at} ${stat.ino} ${stat.size} ${stat.mtimeMs}`];
-  return entries(at).flatMap((name) => stamps(path.join(at, name)));
+  return entries(at).flatMap((name) => stamps(path.join(at, name), except));
 }
 
 /** Empty for a folder that went away since. */

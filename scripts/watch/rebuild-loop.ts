@@ -1,14 +1,13 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { EXIT } from '../exit.ts';
 import { type ChildBuild, childBuild } from './child-build.ts';
-import { fingerprint } from './fingerprint.ts';
+import { fingerprint, type Watched } from './fingerprint.ts';
 
 /** How often files are looked at, ms: looking finds renamed files and those on network drives, where events do not. */
 const INTERVAL = 250;
 
 export interface RebuildOptions {
-  /** Files and folders to look at. */
-  readonly places: readonly string[];
+  readonly watched: Watched;
   /** Of the build. */
   readonly args: readonly string[];
   readonly stop: AbortSignal;
@@ -16,14 +15,14 @@ export interface RebuildOptions {
 }
 
 /** Builds at once and after every change, until it is stopped. A change during a build starts it over. */
-export async function rebuildLoop({ places, args, stop, tell }: RebuildOptions): Promise<void> {
-  let built = fingerprint(places);
+export async function rebuildLoop({ watched, args, stop, tell }: RebuildOptions): Promise<void> {
+  let built = fingerprint(watched);
   let build = start(args, tell);
   while (!stop.aborted) {
     await sleep(INTERVAL, undefined, { signal: stop }).catch(() => {});
-    const seen = fingerprint(places);
+    const seen = fingerprint(watched);
     if (stop.aborted || seen === built) continue;
-    const settled = await settle(places, seen, stop);
+    const settled = await settle(watched, seen, stop);
     build.stop();
     await build.ended;
     built = settled;
@@ -35,11 +34,11 @@ export async function rebuildLoop({ places, args, stop, tell }: RebuildOptions):
 }
 
 /** Waits until nothing changes any more: an editor may write several files, or one in several steps. */
-async function settle(places: readonly string[], first: string, stop: AbortSignal): Promise<string> {
+async function settle(watched: Watched, first: string, stop: AbortSignal): Promise<string> {
   let seen = first;
   for (;;) {
     await sleep(INTERVAL, undefined, { signal: stop }).catch(() => {});
-    const now = fingerprint(places);
+    const now = fingerprint(watched);
     if (now === seen || stop.aborted) return now;
     seen = now;
   }
