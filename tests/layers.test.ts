@@ -6,7 +6,7 @@ import { FORBIDDEN, HOMES, LAYERS } from './layer-table.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const LIB = join(ROOT, 'lib');
-const IMPORT = /(?:from|import) '([^']+)'/g;
+const IMPORT = /(?:from |import |import\()'([^']+)'/g;
 
 interface Source {
   /** Path below lib. */

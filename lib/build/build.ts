@@ -1,4 +1,5 @@
 import type { Fields, ValuesOf } from '../params/spec.ts';
+import type { Shop } from '../shop/shop.ts';
 import type { Design } from './design.ts';
 import { type Job, makeJob } from './job.ts';
 import type { Files } from './output.ts';
@@ -16,6 +17,8 @@ export interface BuildOptions {
   /** Awaited, so that the caller can take a turn of the event loop and hear that it is to stop. */
   readonly onStep?: (step: Step) => void | Promise<void>;
   readonly stop?: AbortSignal;
+  /** Machines, clamps and hands; default an invented small shop. */
+  readonly shop?: Shop;
 }
 
 export interface Build {
@@ -33,20 +36,20 @@ export async function buildFiles<F extends Fields>(
   values: ValuesOf<F>,
   options: BuildOptions = {},
 ): Promise<Build> {
-  const { only, onStep = () => {}, stop } = options;
+  const { only, onStep = () => {}, stop, shop } = options;
   const unknown = only?.find((name) => !OUTPUTS.some((o) => o.name === name));
   if (unknown !== undefined) {
     throw new RangeError(`there is no output "${unknown}"; there are ${OUTPUTS.map((o) => o.name).join(', ')}`);
   }
   const files: Files = new Map();
-  const step = async <T>(name: string, run: () => T): Promise<T> => {
+  const step = async <T>(name: string, run: () => T | Promise<T>): Promise<T> => {
     await onStep({ name, phase: 'start' });
     stop?.throwIfAborted();
-    const value = run();
+    const value = await run();
     await onStep({ name, phase: 'end' });
     return value;
   };
-  const job = await step('assembly', () => makeJob(design, values));
+  const job = await step('assembly', () => makeJob(design, values, shop));
   await step('checks', () => job.findings);
   for (const output of OUTPUTS) {
     if (only && !only.includes(output.name)) continue;

@@ -1,5 +1,7 @@
 import type { Assembly } from '../model/assembly.ts';
 import type { Fields, GivenFields, Spec, ValuesOf } from '../params/spec.ts';
+import type { LoadsGiven } from '../shop/loads.ts';
+import type { SiteGiven } from '../shop/site.ts';
 import type { UnitSystem } from '../units/format-length.ts';
 
 /** What a design file exports: which parameters a piece has, what values this one takes, and how it is put together. */
@@ -16,6 +18,10 @@ export interface Design<F extends Fields = Fields> {
   readonly params: Spec<F>;
   /** Only what differs from the defaults. */
   readonly values: GivenFields<F>;
+  /** Room, way in and seats, as far as they are known. */
+  readonly site?: SiteGiven;
+  /** Loads other than the usual ones. */
+  readonly loads?: LoadsGiven;
   /** Puts the piece together; must depend on nothing but the values. */
   compose(values: ValuesOf<F>, title: string): Assembly;
 }

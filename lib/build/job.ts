@@ -1,13 +1,17 @@
+import type { CheckContext } from '../derive/checks/check.ts';
 import { runChecks } from '../derive/checks/checks.ts';
 import { type Bill, bill } from '../derive/cut-list/bill.ts';
 import { type CutList, cutList } from '../derive/cut-list/cut-list.ts';
 import { type Shape, shapesOf } from '../derive/solids/shapes.ts';
-import { type Template, templates } from '../derive/templates/templates.ts';
 import type { Assembly } from '../model/assembly.ts';
 import type { Finding } from '../model/finding.ts';
 import type { PartId } from '../model/part.ts';
 import type { Fields, ValuesOf } from '../params/spec.ts';
+import { defineLoads } from '../shop/loads.ts';
+import { defineShop, type Shop } from '../shop/shop.ts';
+import { defineSite } from '../shop/site.ts';
 import type { Design } from './design.ts';
+import { tuneOf } from './tune.ts';
 
 /** A design with its values, put together, and everything derived from it; what is not asked for is not made. */
 export interface Job {
@@ -18,7 +22,6 @@ export interface Job {
   readonly findings: readonly Finding[];
   readonly cutList: CutList;
   readonly bill: Bill;
-  readonly templates: readonly Template[];
 }
 
 /**
@@ -26,14 +29,12 @@ export interface Job {
  *
  * @throws RangeError from the design's `compose` when its parts cannot be put together.
  */
-export function makeJob<F extends Fields>(design: Design<F>, values: ValuesOf<F>): Job {
-  const { title, revision, date, units } = design;
-  const assembly = design.compose(values, title);
+export function makeJob<F extends Fields>(design: Design<F>, values: ValuesOf<F>, shop: Shop = defineShop()): Job {
+  const assembly = design.compose(values, design.title);
   const list = once(() => cutList(assembly));
   const shapes = once(() => shapesOf(assembly));
-  const findings = once(() => runChecks({ assembly, units }));
+  const findings = once(() => runChecks(checkContext(design, values, assembly, shop)));
   const needs = once(() => bill(assembly, list()));
-  const drawn = once(() => templates(assembly, { title, revision, date, units }));
   return {
     design: design as unknown as Design,
     values: values as ValuesOf<Fields>,
@@ -50,10 +51,20 @@ export function makeJob<F extends Fields>(design: Design<F>, values: ValuesOf<F>
     get bill() {
       return needs();
     },
-    get templates() {
-      return drawn();
-    },
   };
+}
+
+/** All that the checks ask of a design: the piece, shop, site and loads, and its parameters to try fixes with. */
+export function checkContext<F extends Fields>(
+  design: Design<F>,
+  values: ValuesOf<F>,
+  assembly: Assembly,
+  shop: Shop,
+): CheckContext {
+  const { units, params, title } = design;
+  const common = { units, shop, site: defineSite(design.site), loads: defineLoads(design.loads) };
+  const tune = tuneOf(params, values, units, (moved) => design.compose(moved, title), common);
+  return { ...common, assembly, tune };
 }
 
 function once<T>(make: () => T): () => T {

@@ -7,7 +7,7 @@ import { type Files, textFile } from './output.ts';
 /** `model.json`: lengths in mm, angles in degrees, frames as origin and two axes. */
 export function modelFile(job: Job): Files {
   const { title, number, revision, date, units, params } = job.design;
-  const { parts, places, joints, fixings, supplies } = job.assembly;
+  const { parts, places, joints, fixings, supplies, climate } = job.assembly;
   const document = {
     schema: 1,
     title,
@@ -17,7 +17,7 @@ export function modelFile(job: Job): Files {
     units,
     values: Object.fromEntries(flattenValues(params, job.values)),
     derived: derivedNumbers(job),
-    assembly: { parts, places, joints, fixings, supplies },
+    assembly: { parts, places, joints, fixings, supplies, climate },
   };
   return new Map([['model.json', textFile(json(document))]]);
 }

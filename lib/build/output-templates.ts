@@ -1,12 +1,13 @@
+import { templates } from '../derive/templates/templates.ts';
 import { writeDxf } from '../writers/dxf.ts';
 import { writeSvg } from '../writers/svg.ts';
 import { pieceFileName } from './file-names.ts';
 import type { Job } from './job.ts';
 import { type Files, textFile } from './output.ts';
 
-export function templateFiles(job: Job): Files {
+export function templateFiles({ assembly, design }: Job): Files {
   return new Map(
-    job.templates.flatMap(({ part, drawing }): [string, Uint8Array][] => [
+    templates(assembly, design).flatMap(({ part, drawing }): [string, Uint8Array][] => [
       [`templates/${pieceFileName(part)}.dxf`, textFile(writeDxf(drawing))],
       [`templates/${pieceFileName(part)}.svg`, textFile(writeSvg(drawing))],
     ]),

@@ -7,7 +7,8 @@ export type Files = Map<string, Uint8Array>;
 export interface Output {
   readonly name: string;
   readonly summary: string;
-  readonly files: (job: Job) => Files;
+  /** Loads what it needs when it is asked: a check must not wait for the writers. */
+  readonly files: (job: Job) => Promise<Files>;
 }
 
 /** Text as the bytes of a file, UTF-8. */

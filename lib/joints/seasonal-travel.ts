@@ -1,15 +1,9 @@
+import type { Climate } from '../model/assembly.ts';
 import type { Mm } from '../units/mm.ts';
 import { coefficientFromShrinkage } from '../wood/movement-equations.ts';
-import { acrossGrain, type Sawn } from '../wood/ring-angle.ts';
+import { acrossGrain } from '../wood/ring-angle.ts';
 import type { SpeciesId } from '../wood/species-id.ts';
 import { speciesById } from '../wood/species-list.ts';
-
-/** Moisture of the wood in percent: when it is fixed, and the ends of what it will see in service. */
-export interface MoistureRange {
-  readonly fitting: number;
-  readonly low: number;
-  readonly high: number;
-}
 
 /**
  * How far a point of a top moves away from and towards the line that stays put, mm.
@@ -21,15 +15,14 @@ export interface MoistureRange {
 export function seasonalTravel(
   wood: SpeciesId,
   fromCenter: Mm,
-  sawn: Sawn,
-  moisture: MoistureRange,
+  climate: Climate,
 ): { readonly outward: Mm; readonly inward: Mm } {
   const s = speciesById(wood);
   const radial = s.changeRadial?.value ?? coefficientFromShrinkage(s.shrinkageRadial.value);
   const tangential = s.changeTangential?.value ?? coefficientFromShrinkage(s.shrinkageTangential.value);
-  const perPercent = fromCenter * acrossGrain(radial, tangential, sawn);
+  const perPercent = fromCenter * acrossGrain(radial, tangential, climate.sawn);
   return {
-    outward: perPercent * Math.max(0, moisture.high - moisture.fitting),
-    inward: perPercent * Math.max(0, moisture.fitting - moisture.low),
+    outward: perPercent * Math.max(0, climate.high - climate.fitting),
+    inward: perPercent * Math.max(0, climate.fitting - climate.low),
   };
 }

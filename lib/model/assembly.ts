@@ -1,4 +1,5 @@
 import type { Frame } from '../geometry/frame.ts';
+import type { Sawn } from '../wood/ring-angle.ts';
 import type { Fixing, Joint } from './joint.ts';
 import { isGlueUp, type Part, type PartId } from './part.ts';
 
@@ -19,6 +20,14 @@ export interface Supplies {
   readonly spare: number;
 }
 
+/** Moisture of the wood in percent: when the top is fixed, and the ends of what it will see; and how its boards are sawn. */
+export interface Climate {
+  readonly fitting: number;
+  readonly low: number;
+  readonly high: number;
+  readonly sawn: Sawn;
+}
+
 /** A piece of furniture as pure data: what each part is, where it stands, what holds it. */
 export interface Assembly {
   readonly title: string;
@@ -29,6 +38,7 @@ export interface Assembly {
   readonly joints: readonly Joint[];
   readonly fixings: readonly Fixing[];
   readonly supplies: Supplies;
+  readonly climate: Climate;
 }
 
 /** What `assemble` takes: a part and where it stands. */
@@ -43,10 +53,14 @@ export interface AssemblyParts {
   readonly joints?: readonly Joint[];
   readonly fixings?: readonly Fixing[];
   readonly supplies?: Partial<Supplies>;
+  readonly climate?: Partial<Climate>;
 }
 
 /** Glue 7 mil (0.178 mm) on one face: middle of the 6 to 8 mil of common practice; 24 m²/L a coat for oils and 15 % spare: common practice, no source. */
 export const DEFAULT_SUPPLIES: Supplies = { glueSpread: 0.1778, coats: 2, coverage: 24, spare: 0.15 };
+
+/** A heated house: our convention. */
+export const DEFAULT_CLIMATE: Climate = { fitting: 7.5, low: 5, high: 11, sawn: 'flat' };
 
 const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*(?:\/[a-z0-9]+(?:-[a-z0-9]+)*)*$/;
 
@@ -57,7 +71,7 @@ const ID = /^[a-z0-9]+(?:-[a-z0-9]+)*(?:\/[a-z0-9]+(?:-[a-z0-9]+)*)*$/;
  * or feature that is not there. The message names it.
  */
 export function assemble(input: AssemblyParts): Assembly {
-  const { title, joints = [], fixings = [], supplies } = input;
+  const { title, joints = [], fixings = [], supplies, climate } = input;
   const placed = [...input.placed].sort((a, b) => (a.part.id < b.part.id ? -1 : 1));
   const parts = placed.map((p) => p.part);
   checkNames(parts);
@@ -69,6 +83,7 @@ export function assemble(input: AssemblyParts): Assembly {
     joints,
     fixings,
     supplies: { ...DEFAULT_SUPPLIES, ...supplies },
+    climate: { ...DEFAULT_CLIMATE, ...climate },
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Frame } from '../geometry/frame.ts';
-import { type Assembly, assemble, type PlacedPart, type Supplies } from './assembly.ts';
+import { type Assembly, assemble, type Climate, type PlacedPart, type Supplies } from './assembly.ts';
 import type { Feature } from './feature.ts';
 import type { Fixing, Joint } from './joint.ts';
 import type { Part, PartId } from './part.ts';
@@ -24,7 +24,7 @@ export interface Composition {
   place(part: Part, frame: Frame): PlacedPart;
   join(joined: Joined): void;
   fix(fixed: Fixed): void;
-  done(supplies?: Partial<Supplies>): Assembly;
+  done(terms?: { readonly supplies?: Partial<Supplies>; readonly climate?: Partial<Climate> }): Assembly;
 }
 
 /**
@@ -60,6 +60,6 @@ export function composition(title: string): Composition {
       cut(fixed.cuts, `fixing ${fixed.fixing.id}`);
       fixings.push(fixed.fixing);
     },
-    done: (supplies = {}) => assemble({ title, placed: [...placed.values()], joints, fixings, supplies }),
+    done: (terms = {}) => assemble({ title, placed: [...placed.values()], joints, fixings, ...terms }),
   };
 }

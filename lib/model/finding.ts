@@ -19,6 +19,14 @@ export interface Finding {
   readonly fixes: readonly string[];
   /** Where the limit comes from: a publication, "common practice, no source" or "our convention". */
   readonly source: string;
+  /** Under which load: "someone leaning on one spot". */
+  readonly load?: string;
+  /** Least and greatest value when an input is only known as a range. */
+  readonly range?: readonly [low: number, high: number];
+  /** What was assumed to get here, in words. */
+  readonly assumptions?: readonly string[];
+  /** Inputs that are from memory: the finding rests on data still to be confirmed. */
+  readonly unconfirmed?: readonly string[];
 }
 
 const ORDER: readonly Verdict[] = ['change it', 'look again', 'not checked', 'ok'];

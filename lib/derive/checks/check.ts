@@ -1,6 +1,9 @@
 import type { Assembly } from '../../model/assembly.ts';
 import type { Finding, Verdict } from '../../model/finding.ts';
 import type { Part } from '../../model/part.ts';
+import type { Loads } from '../../shop/loads.ts';
+import type { Shop } from '../../shop/shop.ts';
+import type { Site } from '../../shop/site.ts';
 import { formatLength, type Rounding, type UnitSystem } from '../../units/format-length.ts';
 import type { Mm } from '../../units/mm.ts';
 
@@ -9,6 +12,25 @@ export interface CheckContext {
   readonly assembly: Assembly;
   /** In which the sentences speak. */
   readonly units: UnitSystem;
+  readonly shop: Shop;
+  readonly site: Site;
+  readonly loads: Loads;
+  /** For fixes that are found by trying; absent when the piece has no parameters to move. */
+  readonly tune?: Tune;
+}
+
+/** The parameters of a design as a check may move them. */
+export interface Tune {
+  /** The value of a length, quantity or count; undefined when the design has no such parameter. */
+  value(path: string): number | undefined;
+  /** The limits of the spec, mm or the plain unit. */
+  limits(path: string): { readonly min: number; readonly max: number };
+  /** The piece with one parameter moved; undefined when the rules refuse it. */
+  moved(path: string, value: number): CheckContext | undefined;
+  /** "edge 1 3/8 in": label and value as one says them. */
+  say(path: string, value: number): string;
+  /** The step in which a maker would change it: 1/16 in or 1 mm, 1 for a count. */
+  step(path: string): number;
 }
 
 /** One check: what it looks at is said in its own file. It answers at least one finding, "ok" or "not checked" included. */

@@ -6,7 +6,6 @@ import { seasonalTravel } from '../../joints/seasonal-travel.ts';
 import type { PlacedPart } from '../../model/assembly.ts';
 import type { Screw } from '../../model/joint.ts';
 import type { Mm } from '../../units/mm.ts';
-import type { Sawn } from '../../wood/ring-angle.ts';
 import { leadHole, type ScrewGauge, shankDiameter } from '../../wood/screws.ts';
 import type { SpeciesId } from '../../wood/species-id.ts';
 import { speciesById } from '../../wood/species-list.ts';
@@ -41,7 +40,7 @@ export function fixTop(context: FrameContext, at: Carrier): void {
         penetration: v.fixing.penetration,
         fromCenter: Math.abs(across),
         cut: `${name}-fixing-${k + 1}`,
-        ...travelAt(context, across, v.top.wood, v.moisture.sawn),
+        ...travelAt(context, across, v.top.wood),
       }),
     );
   }
@@ -71,7 +70,7 @@ export function fixCleat(context: FrameContext, at: Carrier, leg: PlacedPart, up
         penetration: Math.min(v.fixing.penetration, v.panelLeg.thickness / 2),
         fromCenter: across === BESIDE_CENTER ? 0 : Math.abs(across),
         cut: `cleat-fixing-${k + 1}`,
-        ...(across === BESIDE_CENTER ? {} : travelAt(context, across, v.frame.wood, v.moisture.sawn)),
+        ...(across === BESIDE_CENTER ? {} : travelAt(context, across, v.frame.wood)),
       }),
     );
   }
@@ -97,10 +96,9 @@ function travelAt(
   { values: v, elevation }: FrameContext,
   across: Mm,
   wood: SpeciesId,
-  sawn: Sawn,
 ): { travel?: { outward: Mm; inward: Mm; margin: Mm; along: Vec3 } } {
   if (across === 0) return {};
-  const { outward, inward } = seasonalTravel(wood, Math.abs(across), sawn, v.moisture);
+  const { outward, inward } = seasonalTravel(wood, Math.abs(across), v.moisture);
   return {
     travel: {
       outward,

@@ -39,5 +39,5 @@ export function trestleTable(values: TrestleValues, title = 'Trestle table'): As
   };
   buildStretchers(values, c, [frame('a', 0), frame('b', 1)], nextTenon);
   const { glueSpread, coats, coverage, spare } = values.supplies;
-  return c.done({ glueSpread, coats, coverage, spare: spare / 100 });
+  return c.done({ supplies: { glueSpread, coats, coverage, spare: spare / 100 }, climate: values.moisture });
 }

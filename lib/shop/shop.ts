@@ -1,0 +1,48 @@
+import { defineParams } from '../params/define-params.ts';
+import { count, length, quantity } from '../params/fields.ts';
+import { type GivenFields, group, type ValuesOf } from '../params/spec.ts';
+import { readOwn } from './read-own.ts';
+
+// Defaults: an invented one-person shop with a 12 in planer. Nothing here is a recommendation.
+
+const clamp = (reach: string, number: number) =>
+  group(`clamps that reach ${reach}`, {
+    reach: length({ label: 'opening', default: reach, min: '4 in', max: '12 ft' }),
+    count: count({ label: 'how many', default: number, min: 0, max: 200 }),
+  });
+
+const FIELDS = {
+  machines: group('Machines', {
+    planerWidth: length({ label: 'widest board through the planer', default: '12 in', min: '4 in', max: '5 ft' }),
+    planerHeight: length({ label: 'thickest board through the planer', default: '6 in', min: '1 in', max: '24 in' }),
+    jointerWidth: length({ label: 'widest board over the jointer', default: '8 in', min: '3 in', max: '24 in' }),
+    sawDepth: length({ label: 'deepest cut of the table saw', default: '3 1/8 in', min: '1 in', max: '10 in' }),
+    bandsawHeight: length({ label: 'highest cut of the bandsaw', default: '10 in', min: '2 in', max: '30 in' }),
+    bitLength: length({ label: 'longest flush-trim bit', default: '2 in', min: '1/4 in', max: '6 in' }),
+    mortiseDepth: length({ label: 'deepest mortise that can be cut', default: '2 in', min: '1/4 in', max: '8 in' }),
+  }),
+  clamps: group('Clamps', {
+    short: clamp('24 in', 8),
+    medium: clamp('48 in', 14),
+    long: clamp('96 in', 2),
+    force: quantity({ label: 'force of one clamp', unit: 'N', default: 5000, min: 100, max: 50_000 }),
+    caul: length({ label: 'depth of the cauls', default: '2 in', min: 0, max: '12 in' }),
+  }),
+  gluing: group('Gluing', {
+    openTime: quantity({ label: 'open time of the glue', unit: 'min', default: 10, min: 1, max: 120 }),
+    perJoint: quantity({ label: 'spreading and closing one long joint', unit: 'min', default: 2.5, min: 0.2, max: 60 }),
+    pressure: quantity({ label: 'pressure wanted on a joint', unit: 'MPa', default: 1.2, min: 0.1, max: 3 }),
+  }),
+  hands: group('Hands', {
+    people: count({ label: 'people who can lift together', default: 2, min: 1, max: 12 }),
+    perPerson: quantity({ label: 'what one lifts alone', unit: 'kg', default: 25, min: 5, max: 60 }),
+  }),
+};
+
+export const shopParams = defineParams(FIELDS);
+
+/** What a shop has: machines, clamps, glue, hands. Lengths in mm. */
+export type Shop = ValuesOf<typeof FIELDS>;
+
+/** The shop of `designs/shop.ts`: only what differs from the defaults need be given. @throws RangeError naming all that is wrong. */
+export const defineShop = (given: GivenFields<typeof FIELDS> = {}): Shop => readOwn(shopParams, given, 'the shop');
