@@ -28,7 +28,7 @@ export default defineDesign({
     frame: { kind: 'panel', inset: '9 in', wood: 'walnut' },
     panelLeg: { width: '22 in', thickness: '1 3/4 in', staves: 5 },
     cleat: { length: '20 in', thickness: '1 3/4 in', depth: '2 3/4 in' },
-    stretcher: { count: 1, thickness: '1 1/4 in', depth: '4 in', height: '12 in' },
+    stretcher: { count: 1, thickness: '1 1/2 in', depth: '4 in', height: '12 in' },
     frameJoint: { tenonDepth: '1 1/4 in', railTenonWidth: '2 1/2 in' },
     fixing: { perSide: 2, fromEnds: '1 1/2 in', screwLength: '2 1/4 in', penetration: '7/8 in' },
   },

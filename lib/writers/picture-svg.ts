@@ -18,7 +18,7 @@ export interface PictureSvgOptions {
 }
 
 /** Half a letter or A4 sheet, lying. */
-export const PICTURE_DEFAULTS = { width: 240, height: 160, margin: 6 } as const;
+const PICTURE_DEFAULTS = { width: 240, height: 160, margin: 6 } as const;
 
 /** Wood in the shade and in the light, the floor below it, and the lines. */
 const SHADE: Rgb = [188, 152, 110];

@@ -2,7 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { type Fill, lookingFrom, PICTURE_VIEW, pictureOf } from '../../lib/derive/drawings/picture.ts';
 import type { PlacedSolid } from '../../lib/derive/drawings/placed-solid.ts';
 import { VIEWS, type View, viewFrom } from '../../lib/derive/drawings/view.ts';
+import { shapesOf } from '../../lib/derive/solids/shapes.ts';
 import { add, dot, scale, unit, type Vec2, type Vec3 } from '../../lib/geometry/vec.ts';
+import { placeOf, visibleParts } from '../../lib/model/assembly.ts';
+import { readValues } from '../../lib/params/read-values.ts';
+import { trestleParams } from '../../lib/tables/trestle/spec.ts';
+import { trestleTable } from '../../lib/tables/trestle/trestle-table.ts';
 import { rayCaster } from './ray-caster.ts';
 import { placedBlock, ring, smallTable, throughRail } from './scenes.ts';
 
@@ -38,6 +43,7 @@ function wrongPlaces(
   solids: readonly PlacedSolid[],
   view: View,
   fills: readonly Fill[],
+  steps = 41,
 ): { wrong: string[]; painted: number } {
   const cast = rayCaster(solids);
   const all = fills.flatMap((f) => f.loops.flat());
@@ -45,7 +51,6 @@ function wrongPlaces(
   const [[left, right], [low, high]] = [range(0), range(1)];
   const wrong: string[] = [];
   let painted = 0;
-  const steps = 41;
   for (let k = 0; k < steps * steps; k++) {
     // A raster that is no raster of the scene: the second step is the golden part of the first.
     const p: Vec2 = [
@@ -99,6 +104,24 @@ test('blocks that stand in each other still get a right order, cut where they me
   const solids = [placedBlock('post', [40, 40, 200], [0, 0, 0]), placedBlock('beam', [200, 20, 30], [-80, 10, 90])];
   const { fills } = pictureOf(solids);
   expect(wrongPlaces(solids, PICTURE_VIEW, fills).wrong).toEqual([]);
+});
+
+test('a whole table with all its tenons in their mortises, though each runs from one part into another', () => {
+  const { values } = readValues(trestleParams);
+  const table = trestleTable(values!);
+  const shapes = shapesOf(table);
+  const solids = visibleParts(table).map(({ id }) => ({
+    part: id,
+    solid: shapes.get(id)!.solid,
+    frame: placeOf(table, id),
+  }));
+  expect(solids.length).toBeGreaterThan(60);
+  const { fills } = pictureOf(solids);
+  // About 800 faces are turned to the viewer; cutting must not make a heap of splinters of them.
+  expect(fills.length).toBeLessThan(2000);
+  const { wrong, painted } = wrongPlaces(solids, PICTURE_VIEW, fills, 14);
+  expect(wrong).toEqual([]);
+  expect(painted).toBeGreaterThan(60);
 });
 
 describe('pictureOf', () => {

@@ -42,11 +42,15 @@ describe('a round-over', () => {
   test('would leave one for each if the facets were surfaces of their own', () => {
     const { part, solid, frame } = slab(5);
     const torn = { ...solid, faces: solid.faces.map((f, i) => ({ ...f, surface: `${f.surface}.${i}` })) };
-    // Each side has 6 facets, tilted by 7.5, 22.5 ... 82.5 degrees. Toward front and far end all are in sight: 5 lines
-    // between them and 2 at their borders, twice. On the back (normal (0, sin, cos)) they are as far as tan < 4/3, 53
-    // degrees: 4 of them, their first line and 3 between. On the near end as far as tan < 4/5, 38.7 degrees: 1 and 2.
     const lines = hiddenLines([{ part, solid: torn, frame }], OVER_CORNER, { hidden: false, arris: 0 });
-    expect(longInner(lines)).toHaveLength(14 + 4 + 3);
+    // Each side has some facets, tilted by half a step, a step and a half, ... Toward front and far end all are in sight:
+    // a line between each two of them and one at each border, twice. On the back (normal (0, sin, cos)) they are as far
+    // as tan < 4/3: so many of them, and as many lines. On the near end as far as tan < 4/5.
+    const facets = solid.faces.filter((f) => f.surface === 'profile.show.edge.left').length;
+    const inSight = (most: number): number =>
+      Array.from({ length: facets }, (_, k) => Math.tan(((k + 0.5) * Math.PI) / 2 / facets)).filter((t) => t < most)
+        .length;
+    expect(longInner(lines)).toHaveLength(2 * (facets + 1) + inSight(4 / 3) + inSight(4 / 5));
   });
 
   test('is drawn by one line along its middle while it is narrow', () => {

@@ -17,7 +17,7 @@ interface SceneEdge {
   readonly ends: readonly [Vec3, Vec3];
   readonly flat: readonly [Vec2, Vec2];
   readonly contour: boolean;
-  /** Worth a line: turns out of sight, or parts two surfaces by more than half a facet of a round (7.5 degrees). */
+  /** Worth a line: turns out of sight, or parts two surfaces otherwise than where a round runs out into a flat. */
   readonly drawn: boolean;
 }
 
@@ -115,6 +115,8 @@ function flat(view: View, p: Vec3): Vec2 {
   return [x, y];
 }
 
+const isCurved = (surface: string): boolean => /^(profile|round|arch)/.test(surface);
+
 function sceneEdges(solids: readonly PlacedSolid[], view: View): SceneEdge[] {
   const found: SceneEdge[] = [];
   for (const { part, solid, frame } of solids) {
@@ -131,8 +133,8 @@ function sceneEdges(solids: readonly PlacedSolid[], view: View): SceneEdge[] {
       const front = [f, g].map((face) => dot(turnOut(frame, face.normal), view.toward) > 1e-9);
       const turn = Math.atan2(length(cross(f.normal, g.normal)), dot(f.normal, g.normal));
       const contour = front[0] !== front[1];
-      const ridge = f.surface.startsWith('underside') && g.surface.startsWith('underside');
-      const corner = f.surface !== g.surface && turn > (ridge ? 1e-6 : 0.15);
+      const runsOut = isCurved(f.surface) !== isCurved(g.surface) && turn < 0.45;
+      const corner = f.surface !== g.surface && turn > 1e-6 && !runsOut;
       const ends = [points[i]!, points[j]!] as const;
       found.push({ part, ends, flat: [flat(view, ends[0]), flat(view, ends[1])], contour, drawn: contour || corner });
     }

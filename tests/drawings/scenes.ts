@@ -52,7 +52,7 @@ export const roundOver = (edge: RoundOver['edge'], radius: number): RoundOver =>
 });
 
 /** A slab 600 x 300, show face up at 400, 32 thick in the middle and 23 at the edges, round at the show arris. */
-export const wedgeSlab = (): Solid =>
+const wedgeSlab = (): Solid =>
   panelSolid({ kind: 'panel', length: 600, width: 300, underside: WEDGE }, [roundOver('show', 4)]);
 
 const SLAB_FRAME: Frame = { origin: [0, 0, 400], x: [1, 0, 0], y: [0, -1, 0] };

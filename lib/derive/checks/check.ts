@@ -1,11 +1,16 @@
 import type { Assembly } from '../../model/assembly.ts';
 import type { Finding, Verdict } from '../../model/finding.ts';
-import type { Part } from '../../model/part.ts';
+import type { Part, PartId } from '../../model/part.ts';
 import type { Loads } from '../../shop/loads.ts';
 import type { Shop } from '../../shop/shop.ts';
 import type { Site } from '../../shop/site.ts';
-import { formatLength, type Rounding, type UnitSystem } from '../../units/format-length.ts';
+import { formatInches, formatLength, formatMm, type Rounding, type UnitSystem } from '../../units/format-length.ts';
 import type { Mm } from '../../units/mm.ts';
+import { unconfirmed } from '../../wood/confidence.ts';
+import { FIELD_LABELS } from '../../wood/field-labels.ts';
+import type { SpeciesField } from '../../wood/species.ts';
+import type { SpeciesId } from '../../wood/species-id.ts';
+import { speciesById } from '../../wood/species-list.ts';
 
 /** What every check is given. */
 export interface CheckContext {
@@ -43,8 +48,33 @@ export interface Check {
 export const say = ({ units }: CheckContext, mm: Mm, rounding: Rounding = 'nearest'): string =>
   formatLength(mm, units, rounding, 32);
 
+/** A movement under load: small, so in tenths of a mm, with the nearest 1/64 in beside it for an inch shop. */
+export const sayMove = ({ units }: CheckContext, mm: Mm): string =>
+  units === 'in' ? `${formatMm(mm)} (${formatInches(mm)})` : formatMm(mm);
+
+/** Values of a wood that are from memory, as words: findings that rest on them say so. */
+export const fromMemory = (wood: SpeciesId, fields: readonly SpeciesField[]): string[] =>
+  unconfirmed(speciesById(wood), fields).map((field) => `${FIELD_LABELS[field]} of ${speciesById(wood).name}`);
+
+/** A finding that could not be made, and what it needs. */
+export const notChecked = (check: string, part: PartId, needs: string, unit = 'mm'): Finding => ({
+  check,
+  verdict: 'not checked',
+  part,
+  unit,
+  because: `not checked: needs ${needs}`,
+  fixes: [],
+  source: 'our convention',
+});
+
 /** "bearer B1". */
 export const called = (part: Part): string => `${part.name} ${part.mark}`;
+
+/** Verdict of a value that should not be more than a limit; between `wanted` and `most` it is worth another look. */
+export function atMostVerdict(value: number, wanted: number, most: number): Verdict {
+  if (value <= wanted + SAME) return 'ok';
+  return value <= most + SAME ? 'look again' : 'change it';
+}
 
 /** Verdict of a value that must not be less than a limit; between `least` and `wanted` it is worth another look. */
 export function atLeastVerdict(value: number, wanted: number, least: number): Verdict {

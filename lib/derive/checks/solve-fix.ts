@@ -75,6 +75,8 @@ function leastMoveThatWay(tune: Tune, goal: Goal, path: string, now: number, way
   return good;
 }
 
-/** `count` steps on from `now`, on the grid of the step. */
-const snapped = (now: number, count: number, step: number): number =>
-  (count > 0 ? Math.floor(now / step + 1e-9) + count : Math.ceil(now / step - 1e-9) + count) * step;
+/** `count` steps on from `now`, on the grid of the step, without the dust of floating point. */
+function snapped(now: number, count: number, step: number): number {
+  const from = count > 0 ? Math.floor(now / step + 1e-9) : Math.ceil(now / step - 1e-9);
+  return Number(((from + count) * step).toFixed(9));
+}

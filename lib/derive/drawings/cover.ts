@@ -2,7 +2,7 @@ import { dot, type Vec3 } from '../../geometry/vec.ts';
 import type { Projection } from './projection.ts';
 
 /** A side of a triangle in the view plane: a·x + b·y + c is the distance from it, mm, positive inside the triangle. */
-export interface Side {
+interface Side {
   readonly a: number;
   readonly b: number;
   readonly c: number;

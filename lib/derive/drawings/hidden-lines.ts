@@ -17,13 +17,13 @@ export interface HiddenLinesOptions {
   readonly hidden?: boolean;
   /**
    * Rounds up to this wide, straight across, are drawn by one line along their middle, where the arris was; wider ones
-   * only by their outline. Default `ARRIS`; 0 for no such lines.
+   * only by their outline. Default 12; 0 for no such lines.
    */
   readonly arris?: Mm;
 }
 
 /** The round-overs of tops, and no more: at the scale of a whole piece their two borders would be one line. Our convention. */
-export const ARRIS: Mm = 12;
+const ARRIS: Mm = 12;
 
 /**
  * The lines of a view: every edge of the solids cut where it passes behind a face, without sampling.

@@ -2,7 +2,7 @@ import { type Cover, depthAt } from './cover.ts';
 import { overlapPolygon } from './overlap-polygon.ts';
 import { splitByPlane } from './split-by-plane.ts';
 
-/** Something that is painted in one go: all triangles of a face, or one piece of it. */
+/** Something that is painted in one go: all triangles of a face, or one piece of it. They lie in one plane. */
 export interface Patch {
   readonly covers: readonly Cover[];
 }
@@ -11,7 +11,7 @@ export interface Patch {
 const CLOSE = 1e-3;
 
 /** After so many rounds of cutting patches there is no order to be found. */
-const MOST_ROUNDS = 40;
+const MOST_ROUNDS = 20;
 
 /**
  * The patches in an order of painting in which nothing is painted over by what lies behind it; undefined when none was
@@ -24,12 +24,12 @@ const MOST_ROUNDS = 40;
 export function paintingOrder(patches: readonly Patch[]): Patch[] | undefined {
   let current = [...patches];
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const sorted = sort(current.length, pairs(current));
-    if (sorted.order) return sorted.order.map((index) => current[index]!);
-    const ring = sorted.ring.map((index) => current[index]!);
-    const cut = cutRing(ring);
-    if (cut.length === ring.length) return undefined;
-    current = [...current.filter((patch) => !ring.includes(patch)), ...cut];
+    const { order, rings } = sort(pairs(current));
+    if (rings.length === 0) return order.map((index) => current[index]!);
+    const cut = current.map((patch) => [patch]);
+    for (const ring of rings) cutRing(cut, ring, current);
+    if (cut.every((pieces) => pieces.length === 1)) return undefined;
+    current = cut.flat();
   }
   return undefined;
 }
@@ -73,41 +73,42 @@ function lead(a: Cover, b: Cover): { readonly front: boolean; readonly back: boo
   return { front: leads.some((d) => d > CLOSE), back: leads.some((d) => d < -CLOSE) };
 }
 
-type Sorted = { readonly order: number[]; readonly ring?: never } | { readonly order?: never; readonly ring: number[] };
-
-/** Every number after those behind it; or a ring in which each is behind the one before it. */
-function sort(count: number, behind: readonly ReadonlySet<number>[]): Sorted {
-  const order: number[] = [];
-  const state = new Uint8Array(count);
-  const path: number[] = [];
-  /** @returns the start of a ring. */
-  const visit = (index: number): number | undefined => {
-    if (state[index] === 2) return undefined;
-    if (state[index] === 1) return index;
-    state[index] = 1;
-    path.push(index);
-    for (const next of behind[index]!) {
-      const ring = visit(next);
-      if (ring !== undefined) return ring;
-    }
-    path.pop();
-    state[index] = 2;
-    order.push(index);
-    return undefined;
-  };
-  for (let index = 0; index < count; index++) {
-    const ring = visit(index);
-    if (ring !== undefined) return { ring: path.slice(path.indexOf(ring)) };
-  }
-  return { order };
+interface Sorted {
+  /** Every number after those behind it; right when there are no rings. */
+  readonly order: number[];
+  /** Each number is in front of the next one, the last in front of the first. */
+  readonly rings: number[][];
 }
 
-/** The patches of a ring in smaller pieces; as many as they were when nothing can be cut. */
-function cutRing(ring: readonly Patch[]): Patch[] {
-  if (ring.some(({ covers }) => covers.length > 1))
-    return ring.flatMap(({ covers }) => covers.map((c) => ({ covers: [c] })));
-  return ring.flatMap(({ covers }, k) => {
-    const plane = ring[(k + 1) % ring.length]!.covers[0]!;
-    return covers.flatMap((cover) => splitByPlane(cover, plane)).map((c) => ({ covers: [c] }));
-  });
+function sort(behind: readonly ReadonlySet<number>[]): Sorted {
+  const order: number[] = [];
+  const rings: number[][] = [];
+  const path: number[] = [];
+  const state: ('open' | 'done' | undefined)[] = [];
+  const visit = (index: number): void => {
+    if (state[index] === 'open') rings.push(path.slice(path.indexOf(index)));
+    if (state[index]) return;
+    state[index] = 'open';
+    path.push(index);
+    for (const next of behind[index]!) visit(next);
+    path.pop();
+    state[index] = 'done';
+    order.push(index);
+  };
+  for (const index of behind.keys()) visit(index);
+  return { order, rings };
+}
+
+/**
+ * Cuts what was left of the patches of a ring into triangles; when all are triangles, along the planes of all. Most rings
+ * are gone after the first cut, which makes far fewer pieces.
+ */
+function cutRing(cut: Patch[][], ring: readonly number[], patches: readonly Patch[]): void {
+  const hasWhole = ring.some((index) => patches[index]!.covers.length > 1);
+  const planes = hasWhole ? [] : ring.map((index) => patches[index]!.covers[0]!);
+  for (const index of ring) {
+    const triangles = cut[index]!.flatMap(({ covers }) => covers);
+    const pieces = planes.reduce((all, plane) => all.flatMap((cover) => splitByPlane(cover, plane)), triangles);
+    cut[index] = pieces.map((cover) => ({ covers: [cover] }));
+  }
 }

@@ -4,7 +4,7 @@ import type { Solid } from '../solids/solid.ts';
 import type { Edge } from './edge.ts';
 
 /** The line that a narrow round is drawn by: the middle one of its facet edges, where the arris was. */
-export interface Arris {
+interface Arris {
   readonly edge: Edge;
   /** The face it starts from, its facets, the face it ends at. */
   readonly faces: readonly number[];

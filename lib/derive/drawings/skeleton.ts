@@ -4,7 +4,7 @@ import { type Edge, edgesOf } from './edge.ts';
 import { type Rounds, roundsOf } from './rounds.ts';
 
 /** A piece of a face. */
-export interface Triangle {
+interface Triangle {
   readonly face: number;
   /** Vertex indices, counter-clockwise seen from outside. */
   readonly corners: readonly [number, number, number];
