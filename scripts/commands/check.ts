@@ -11,10 +11,10 @@ export const check: Command = {
   options: ['set', 'params', 'units', 'all', 'strict', 'json', 'quiet'],
   examples: ['check reading-table', 'check reading-table --set "top.edgeThickness=1/2 in" --all'],
   run: (call) =>
-    withRequest(call, 'check', async ({ ref, design, values }) => {
-      const { makeJob } = await import('../../lib/build/job.ts');
+    withRequest(call, 'check', async ({ ref, design, values, shop }) => {
+      const { makeJob } = await import('tablewright');
       const { all, strict, units } = call.options;
-      const { findings } = makeJob({ ...design, units: units ?? design.units }, values);
+      const { findings } = makeJob({ ...design, units: units ?? design.units }, values, shop);
       const counts = countVerdicts(findings);
       const shown = all ? findings : findings.filter(({ verdict }) => verdict !== 'ok');
       if (shown.length > 0) call.reporter.result(findingsText(findings, all, call.reporter.paint));

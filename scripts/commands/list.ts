@@ -57,11 +57,11 @@ async function listDesigns({ options, reporter }: Call): Promise<Result> {
 async function rowOf(ref: DesignRef): Promise<Row | { readonly problems: readonly Problem[] }> {
   const { request, problems } = await readRequest(ref, readInputs({ params: undefined, set: [] }));
   if (!request) return { problems };
-  const { design, values } = request;
-  const { makeJob } = await import('../../lib/build/job.ts');
+  const { design, values, shop } = request;
+  const { makeJob } = await import('tablewright');
   const { derivedNumbers } = await import('../../lib/build/derived.ts');
   try {
-    const { overall } = derivedNumbers(makeJob(design, values));
+    const { overall } = derivedNumbers(makeJob(design, values, shop));
     return { design: ref.name, title: design.title, revision: design.revision, units: design.units, overall };
   } catch (error) {
     if (error instanceof ComposeFailure) return { problems: [error.complaint] };

@@ -13,9 +13,9 @@ export const lists: Command = {
   options: ['set', 'params', 'units', 'json', 'quiet'],
   examples: ['lists reading-table', 'lists reading-table --units mm'],
   run: (call) =>
-    withRequest(call, 'lists', async ({ ref, design, values }) => {
-      const { makeJob } = await import('../../lib/build/job.ts');
-      const { cutList, bill } = makeJob(design, values);
+    withRequest(call, 'lists', async ({ ref, design, values, shop }) => {
+      const { makeJob } = await import('tablewright');
+      const { cutList, bill } = makeJob(design, values, shop);
       const units = call.options.units ?? design.units;
       const cut = cutListTable(cutList, units);
       const buy = billTable(bill, units);

@@ -1,4 +1,4 @@
-import { describeParams, type ParamRow } from '../../lib/params/describe-params.ts';
+import type { ParamRow } from '../../lib/params/describe-params.ts';
 import { valueAt } from '../../lib/params/values.ts';
 import { tableText } from '../../lib/writers/table-text.ts';
 import { type Command, ONE_DESIGN } from '../command.ts';
@@ -15,6 +15,7 @@ export const params: Command = {
   examples: ['params reading-table', 'params reading-table --set "top.length=72 in" --units mm'],
   run: (call) =>
     withRequest(call, 'params', async ({ ref, design, values }) => {
+      const { describeParams } = await import('tablewright');
       const units = call.options.units ?? design.units;
       const rows = describeParams(design.params, values, units).map((row) => {
         const number = valueAt(values, row.path);

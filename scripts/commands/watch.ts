@@ -2,7 +2,8 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Call, type Command, ONE_DESIGN, type Result } from '../command.ts';
 import { EXIT } from '../exit.ts';
-import { DESIGNS_FOLDER, type DesignRef } from '../input/design-ref.ts';
+import type { DesignRef } from '../input/design-ref.ts';
+import { SHOP_FILE } from '../input/load-shop.ts';
 import { resolveDesign } from '../input/resolve-designs.ts';
 import type { Options } from '../line/options.ts';
 import { OUT_FOLDER } from '../output/out-folder.ts';
@@ -10,7 +11,6 @@ import { exitOf } from '../report/problem.ts';
 import { rebuildLoop } from '../watch/rebuild-loop.ts';
 
 const LIBRARY = fileURLToPath(new URL('../../lib', import.meta.url));
-const SHOP = path.join(DESIGNS_FOLDER, 'shop.ts');
 
 /** Builds a design again whenever it changes. */
 export const watch: Command = {
@@ -47,7 +47,7 @@ async function watchDesign({ args, options, reporter }: Call): Promise<Result> {
 /** A file that is not called design.ts may lie in any folder, so the folder is not looked at. */
 function places({ file }: DesignRef, { params }: Options): string[] {
   const own = path.basename(file) === 'design.ts' ? path.dirname(file) : file;
-  return [own, SHOP, LIBRARY, ...(params === undefined ? [] : [path.resolve(params)])];
+  return [own, SHOP_FILE, LIBRARY, ...(params === undefined ? [] : [path.resolve(params)])];
 }
 
 /** The same options again, for the build. */

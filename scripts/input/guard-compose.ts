@@ -1,12 +1,12 @@
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Design } from '../../lib/build/design.ts';
+import type { Design } from 'tablewright';
 import type { Complaint } from '../report/complaint.ts';
 import type { DesignRef } from './design-ref.ts';
 import { placesOf, reasonOf } from './reason-of.ts';
 
-/** A design cannot be put together, and its author is to mend it. */
-export class ComposeFailure extends Error {
+/** A design cannot be put together, and its author is to mend it. The values may be the reason, hence the kind. */
+export class ComposeFailure extends RangeError {
   override readonly name = 'ComposeFailure';
   readonly complaint: Complaint;
 

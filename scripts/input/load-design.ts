@@ -1,41 +1,42 @@
-import { register } from 'node:module';
-import { pathToFileURL } from 'node:url';
-import type { Design } from '../../lib/build/design.ts';
-import { readDesign } from '../../lib/build/read-design.ts';
-import type { Problem } from '../report/problem.ts';
+import type { Design } from 'tablewright';
+import type { Complaint } from '../report/complaint.ts';
 import { shownPath } from '../report/shown-path.ts';
 import type { DesignRef } from './design-ref.ts';
-import { reasonOf } from './reason-of.ts';
+import { brokenFile, loadModule } from './load-module.ts';
+import { gist } from './reason-of.ts';
 
 export type Loaded =
-  | { readonly design: Design; readonly problems?: never }
-  | { readonly problems: readonly Problem[]; readonly design?: never };
+  | { readonly design: Design; readonly complaint?: never }
+  | { readonly complaint: Complaint; readonly design?: never };
 
-let registered = false;
-
-/** Runs a design file. Whatever it throws is its author's to mend, so it becomes a problem. */
+/** Loads a design file and looks at what it exports, its site and loads included. */
 export async function loadDesign({ file }: DesignRef): Promise<Loaded> {
-  resolveOwnName();
-  const shown = shownPath(file);
-  let module: unknown;
-  try {
-    module = await import(pathToFileURL(file).href);
-  } catch (error) {
-    return { problems: [broken(shown, reasonOf(error, file))] };
+  const { module, complaint } = await loadModule(file);
+  if (complaint) return { complaint };
+  const { readDesign } = await import('tablewright');
+  const { design, issues } = readDesign(module, shownPath(file));
+  if (!design) {
+    const because = issues.map((one) => `${one.path} is ${one.given}; ${one.because}`).join('\n');
+    return { complaint: brokenFile(file, because) };
   }
-  const { design, issues } = readDesign(module, shown);
-  if (design) return { design };
-  return { problems: [broken(shown, issues.map((one) => `${one.path} is ${one.given}; ${one.because}`).join('\n'))] };
+  const wrong = await surroundings(design);
+  return wrong ? { complaint: brokenFile(file, wrong) } : { design };
 }
 
-const broken = (given: string, because: string): Problem => ({ code: 'design-broken', given, subject: '', because });
+/** What is wrong with the site and the loads of a design. */
+async function surroundings({ site, loads }: Design): Promise<string> {
+  const { defineSite } = await import('../../lib/shop/site.ts');
+  const { defineLoads } = await import('../../lib/shop/loads.ts');
+  return [messageOf(() => defineSite(site)), messageOf(() => defineLoads(loads))].filter(Boolean).join('\n');
+}
 
-/** A design may lie anywhere and still import from 'tablewright'. */
-function resolveOwnName(): void {
-  if (registered) return;
-  registered = true;
-  const index = new URL('../../lib/index.ts', import.meta.url).href;
-  const hook = `export const resolve = (name, context, next) =>
-    next(name === 'tablewright' ? ${JSON.stringify(index)} : name, context);`;
-  register(`data:text/javascript,${encodeURIComponent(hook)}`);
+/** What a reader of values says when it refuses them. */
+export function messageOf(read: () => unknown): string {
+  try {
+    read();
+    return '';
+  } catch (error) {
+    if (error instanceof RangeError) return gist(error.message);
+    throw error;
+  }
 }

@@ -1,4 +1,4 @@
-import { OUTPUTS } from '../../lib/build/outputs.ts';
+import { OUTPUTS } from 'tablewright';
 import { nearMiss } from '../../lib/params/near-miss.ts';
 import type { Options } from '../line/options.ts';
 import type { Complaint } from '../report/complaint.ts';

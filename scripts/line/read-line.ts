@@ -27,7 +27,9 @@ export function readLine(argv: readonly string[], commands: readonly Command[]):
 
 function unknownCommand(given: string, commands: readonly Command[]): Complaint {
   const options = commands.map((one) => one.name);
-  return { code: 'unknown-command', given, subject: '', options, didYouMean: nearMiss(given, options) };
+  const didYouMean = nearMiss(given, [...options, 'help']);
+  const meant = didYouMean === 'help' ? '--help' : didYouMean;
+  return { code: 'unknown-command', given, subject: '', options, didYouMean: meant };
 }
 
 function miscounted({ name, args: { max } }: Command, args: readonly string[]): Complaint[] {

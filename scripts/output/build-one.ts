@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import { makeJob } from '../../lib/build/job.ts';
-import type { Finding } from '../../lib/model/finding.ts';
+import type { Finding } from 'tablewright';
+import { makeJob } from 'tablewright';
 import type { Result } from '../command.ts';
 import { EXIT } from '../exit.ts';
 import type { DesignRef } from '../input/design-ref.ts';
@@ -12,6 +12,7 @@ import type { Options } from '../line/options.ts';
 import { blocking, countsText, oneLine } from '../report/findings-text.ts';
 import { drawTogether } from '../report/like-findings.ts';
 import { exitOf, type Problem } from '../report/problem.ts';
+import { bugComplaint } from '../report/report-bug.ts';
 import type { Reporter } from '../report/reporter.ts';
 import { shownPath } from '../report/shown-path.ts';
 import { OUT_FOLDER } from './out-folder.ts';
@@ -41,7 +42,8 @@ export async function buildOne(ref: DesignRef, inputs: Inputs, options: Options,
     reporter.summary(summaryOf(ref.name, written, (performance.now() - start) / 1000));
     return { exit: EXIT.good, json: { design: ref.name, written: true, folder: shownPath(folder), ...written } };
   } catch (error) {
-    return fail([error instanceof ComposeFailure ? error.complaint : writeProblem(error, folder)]);
+    if (error instanceof ComposeFailure) return fail([error.complaint]);
+    return fail([writeProblem(error, folder) ?? bugComplaint(error)]);
   }
 }
 
@@ -53,9 +55,9 @@ function summaryOf(name: string, { files, counts }: Written, seconds: number): s
   return counts.ok === sum(Object.values(counts)) ? made : `${made}\n  ${countsText(counts)}; see check ${name}`;
 }
 
-function blockedBy({ ref, design, values }: Request, { strict, force }: Options): Problem | undefined {
+function blockedBy({ ref, design, values, shop }: Request, { strict, force }: Options): Problem | undefined {
   if (force) return undefined;
-  const found = blocking(makeJob(design, values).findings, strict);
+  const found = blocking(makeJob(design, values, shop).findings, strict);
   if (found.length === 0) return undefined;
   const because = drawTogether(found).map(oneLine).join('\n');
   const advice = `check ${ref.name} for what would mend it, or --force to build all the same`;

@@ -1,5 +1,5 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
-import { type Step as BuildStep, buildFiles } from '../../lib/build/build.ts';
+import { type Step as BuildStep, buildFiles } from 'tablewright';
 import type { Request } from '../input/read-request.ts';
 import { countVerdicts, type VerdictCounts } from '../report/findings-text.ts';
 import { type OutFolder, openOutFolder } from './out-folder.ts';
@@ -13,7 +13,7 @@ export interface WriteOptions {
   onStep(step: Step): void;
 }
 
-export interface Step {
+interface Step {
   readonly name: string;
   readonly seconds: number;
 }
@@ -26,7 +26,7 @@ export interface Written {
 }
 
 /** Makes the files of a design and swaps them in; on any failure or interruption the old folder stays as it was. */
-export async function writeBuild({ ref, design, values }: Request, options: WriteOptions): Promise<Written> {
+export async function writeBuild({ ref, design, values, shop }: Request, options: WriteOptions): Promise<Written> {
   const folder = openOutFolder(options.out, ref.name);
   const stop = new AbortController();
   const release = whenStopped(() => {
@@ -36,7 +36,7 @@ export async function writeBuild({ ref, design, values }: Request, options: Writ
   const steps = stopwatch(options.onStep);
   try {
     const only = options.only ? { only: options.only } : {};
-    const { job, files } = await buildFiles(design, values, { ...only, onStep: steps.onStep, stop: stop.signal });
+    const { job, files } = await buildFiles(design, values, { ...only, shop, onStep: steps.onStep, stop: stop.signal });
     await writeAll(folder, files);
     folder.swapIn();
     const sizes = [...files].map(([path, bytes]) => ({ path, bytes: bytes.length }));

@@ -11,9 +11,10 @@ const REASONS: Readonly<Record<string, string>> = {
   EROFS: 'the disk is read-only',
 };
 
-/** Why the system refused a file, in words; what is no refusal of the system is thrown on. */
-export function fileReason(error: unknown): string {
-  const { code, syscall, message } = error as NodeJS.ErrnoException;
-  if (code === undefined || syscall === undefined) throw error;
+/** Why the system refused a file, in words; undefined for what is no refusal of the system. */
+export function fileReason(error: unknown): string | undefined {
+  if (!(error instanceof Error)) return undefined;
+  const { code, syscall, message }: NodeJS.ErrnoException = error;
+  if (code === undefined || syscall === undefined) return undefined;
   return REASONS[code] ?? message;
 }

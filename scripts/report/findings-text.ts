@@ -1,4 +1,5 @@
-import { type Finding, type Verdict, worstFirst } from '../../lib/model/finding.ts';
+import type { Finding, Verdict } from 'tablewright';
+import { worstFirst } from '../../lib/model/finding.ts';
 import { drawTogether, type LikeFindings } from './like-findings.ts';
 import { type Paint, VERDICT_STYLE } from './paint.ts';
 

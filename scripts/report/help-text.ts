@@ -5,10 +5,10 @@ import { OPTIONS, type OptionName, optionUsage } from '../line/options.ts';
 export const PROGRAM = 'npm start --';
 
 /** What stands behind a command on a line. */
-export const usageOf = ({ name, args }: Command): string => [name, args.usage, '[options]'].filter(Boolean).join(' ');
+const usageOf = ({ name, args }: Command): string => [name, args.usage, '[options]'].filter(Boolean).join(' ');
 
 /** Options that go with every command. */
-export const COMMON: readonly OptionName[] = ['help', 'version'];
+const COMMON: readonly OptionName[] = ['help', 'version'];
 
 /** All commands. */
 export function generalHelp(commands: readonly Command[]): string {

@@ -1,4 +1,4 @@
-import type { Finding } from '../../lib/model/finding.ts';
+import type { Finding } from 'tablewright';
 
 /** What one check says of one part with one verdict. */
 export interface LikeFindings {

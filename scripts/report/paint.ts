@@ -1,5 +1,5 @@
 import { styleText } from 'node:util';
-import type { Verdict } from '../../lib/model/finding.ts';
+import type { Verdict } from 'tablewright';
 
 /** One style, not a list: for a list, Node 20 does not ask whether the stream is a terminal. */
 type Style = Exclude<Parameters<typeof styleText>[0], readonly unknown[]>;

@@ -1,4 +1,4 @@
-import type { Issue } from '../../lib/params/issue.ts';
+import type { Issue } from 'tablewright';
 import { renderIssue } from '../../lib/params/render-issue.ts';
 import type { UnitSystem } from '../../lib/units/format-length.ts';
 import { EXIT, type Exit, worstExit } from '../exit.ts';

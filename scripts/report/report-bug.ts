@@ -3,12 +3,15 @@ import type { Complaint } from './complaint.ts';
 import { exitOf } from './problem.ts';
 import { reporterFor } from './reporter.ts';
 
-/** Tells of an error that should not be, with its stack; answers the exit code. */
-export function reportBug(error: unknown, argv: readonly string[]): Exit {
+/** An error that should not be, with its stack. */
+export function bugComplaint(error: unknown): Complaint {
   const stack = error instanceof Error ? error.stack : `thrown: ${String(error)}`;
   const given = 'this is a fault of tablewright, not of the design; the command line and these lines help to find it';
-  return reportLast({ code: 'bug', given, subject: '', because: stack }, argv);
+  return { code: 'bug', given, subject: '', because: stack };
 }
+
+/** Tells of an error that should not be; answers the exit code. */
+export const reportBug = (error: unknown, argv: readonly string[]): Exit => reportLast(bugComplaint(error), argv);
 
 /** Tells that the process ends before the command does; answers the exit code. */
 export function reportUnfinished(argv: readonly string[]): Exit {
