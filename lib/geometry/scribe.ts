@@ -1,5 +1,5 @@
 import { type Frame, toOuter, turnOut } from './frame.ts';
-import { heightAt, type Surface, sectionAlong } from './surface.ts';
+import { type Surface, sectionAlong } from './surface.ts';
 import type { Vec3 } from './vec.ts';
 
 /** A point of the line along which a face of a part meets a surface above it. */
@@ -39,10 +39,4 @@ export function scribe(
     height: p.z - base,
     plane: p.plane,
   }));
-}
-
-/** Height of the surface over one point of the part's level axis, mm in the part's frame. */
-export function scribedHeight(surface: Surface, frame: Frame, level: 'x' | 'y', along: number, z: number): number {
-  const p = toOuter(frame, level === 'x' ? [along, 0, z] : [0, along, z]);
-  return heightAt(surface, p[0], p[1]) - p[2];
 }

@@ -1,5 +1,5 @@
 import { type Frame, toInner, turnIn } from './frame.ts';
-import { dot, scale, unit, type Vec2, type Vec3 } from './vec.ts';
+import { dot, scale, type Vec2, type Vec3 } from './vec.ts';
 
 /** The plane z = a·x + b·y + c over a plan; a and b are rises per mm, c is in mm. */
 export interface Plane {
@@ -72,15 +72,6 @@ function creases(surface: Surface, from: Vec2, to: Vec2): number[] {
   });
   return found.sort((a, b) => a - b).filter((t, i) => i === 0 || t - found[i - 1]! > 1e-12);
 }
-
-/** Unit normal of a plane, pointing up. */
-export const planeNormal = (plane: Plane): Vec3 => unit([-plane.a, -plane.b, 1]);
-
-/** The same surface pressed up or down by `dz` mm. */
-export const raised = (surface: Surface, dz: number): Surface => ({
-  take: surface.take,
-  planes: surface.planes.map((p) => ({ ...p, c: p.c + dz })),
-});
 
 /**
  * A surface of a piece as the outer frame sees it: heights over the outer plan.

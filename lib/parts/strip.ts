@@ -1,6 +1,6 @@
 import { sectionAlong } from '../geometry/surface.ts';
 import type { PanelBody } from '../model/body.ts';
-import { type EdgeProfile, isEdgeProfile } from '../model/feature.ts';
+import type { EdgeProfile } from '../model/feature.ts';
 import type { Part } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
 import { needPositive, type PieceOptions, roughSize } from './piece.ts';
@@ -54,6 +54,3 @@ export function thickest(panel: PanelBody, from: Mm, to: Mm): Mm {
     ...[0, panel.length].flatMap((x) => sectionAlong(panel.underside, [x, from], [x, to]).map((p) => p.z)),
   );
 }
-
-/** The profiles among a top's features. */
-export const profilesOf = (part: Part): EdgeProfile[] => part.features.filter(isEdgeProfile);
