@@ -1,11 +1,15 @@
 import type { Finding } from '../../model/finding.ts';
 import type { Check, CheckContext } from './check.ts';
+import { crossGrain } from './cross-grain.ts';
 import { cutsInStock } from './cuts-in-stock.ts';
 import { edgeThickness } from './edge-thickness.ts';
 import { fitTogether } from './fit-together.ts';
+import { give } from './give.ts';
+import { jointStrength } from './joint-strength.ts';
 import { lumberThickness } from './lumber-thickness.ts';
 import { screwCover } from './screw-cover.ts';
 import { slotCover } from './slot-cover.ts';
+import { sway } from './sway.ts';
 import { tenonFit } from './tenon-fit.ts';
 
 /** All checks, in the order in which a maker would ask. */
@@ -16,6 +20,10 @@ export const CHECKS: readonly Check[] = [
   slotCover,
   screwCover,
   edgeThickness,
+  give,
+  crossGrain,
+  sway,
+  jointStrength,
   lumberThickness,
 ];
 

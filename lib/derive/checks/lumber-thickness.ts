@@ -1,5 +1,6 @@
 import type { Finding } from '../../model/finding.ts';
 import { classFor, spare } from '../../wood/class-for.ts';
+import { marksText } from '../cut-list/building-order.ts';
 import { cutList, STOCKED } from '../cut-list/cut-list.ts';
 import { type Check, say } from './check.ts';
 
@@ -13,7 +14,7 @@ export const lumberThickness: Check = {
       .map((row): Finding => {
         const lumber = classFor(row.rough.thickness, STOCKED);
         const first = context.assembly.parts.find((p) => p.mark === row.marks[0])!;
-        const need = `${row.name} ${row.marks.join(', ')} must be milled to ${say(context, row.rough.thickness, 'up')}`;
+        const need = `${row.name} ${marksText(row.marks)} must be milled to ${say(context, row.rough.thickness, 'up')}`;
         const limit = (lumber ?? thickest).dressed.value;
         return {
           check: lumberThickness.name,

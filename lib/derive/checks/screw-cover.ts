@@ -1,5 +1,5 @@
 import { add, dot, scale, sub, type Vec3 } from '../../geometry/vec.ts';
-import { type Assembly, partOf, placeOf } from '../../model/assembly.ts';
+import { type Assembly, partOf } from '../../model/assembly.ts';
 import type { Bore } from '../../model/feature.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { Fixing } from '../../model/joint.ts';
@@ -38,10 +38,13 @@ export function woodAhead(part: Part, pilot: Bore): Mm {
   return Number.isFinite(nearest) ? nearest : boundsOf(solid.vertices).max[2];
 }
 
+/** Which screw, so that one finds it: that on the line that stays put, or how far from it. */
+const which = (context: CheckContext, { hold, fromCenter }: Fixing): string =>
+  hold === 'fixed' ? 'the fixed screw' : `a screw ${say(context, fromCenter)} from the center line`;
+
 function cover(context: CheckContext, fixing: Fixing): Finding {
   const { assembly } = context;
   const into = partOf(assembly, fixing.into);
-  placeOf(assembly, fixing.into);
   const pilot = into.features.find((f): f is Bore => f.kind === 'bore' && f.id === fixing.pilotFeature)!;
   const value = woodAhead(into, pilot);
   const verdict = atLeastVerdict(value, SCREW_COVER, SCREW_COVER / 2);
@@ -54,7 +57,7 @@ function cover(context: CheckContext, fixing: Fixing): Finding {
     value,
     limit: SCREW_COVER,
     unit: 'mm',
-    because: `${called(into)}: ${value < 0 ? 'a screw comes through' : `${say(context, value, 'down')} of wood stays ahead of a screw`} ${say(context, fixing.fromCenter)} from the center line; ${say(context, SCREW_COVER, 'up')} is wanted`,
+    because: `${called(into)}: ${value < 0 ? `${which(context, fixing)} comes through` : `${say(context, value, 'down')} of wood stays ahead of ${which(context, fixing)}`}; ${say(context, SCREW_COVER, 'up')} is wanted`,
     fixes:
       verdict === 'ok'
         ? []
@@ -75,11 +78,11 @@ function thread(context: CheckContext, fixing: Fixing): Finding {
     value: fixing.penetration,
     limit,
     unit: 'mm',
-    because: `${called(into)}: ${say(context, fixing.penetration, 'down')} of thread hold a screw ${say(context, fixing.fromCenter)} from the center line; ${say(context, limit, 'up')} is wanted`,
+    because: `${called(into)}: ${say(context, fixing.penetration, 'down')} of thread hold ${which(context, fixing)}; ${say(context, limit, 'up')} is wanted`,
     fixes:
       verdict === 'ok'
         ? []
-        : [`use a screw ${say(context, limit - fixing.penetration, 'up')} longer, or sink its head deeper`],
+        : [`let it reach ${say(context, limit, 'up')} into the wood, by a longer screw or a deeper counterbore`],
     source: 'our convention',
   };
 }

@@ -4,6 +4,7 @@ import type { SliceBody } from '../../model/body.ts';
 import type { Mortise } from '../../model/feature.ts';
 import type { Finding } from '../../model/finding.ts';
 import { isGlueUp, type Part } from '../../model/part.ts';
+import { formatLength } from '../../units/format-length.ts';
 import type { Mm } from '../../units/mm.ts';
 import { pocketSection } from '../solids/pocket-section.ts';
 import { atLeastVerdict, type Check, type CheckContext, called, say } from './check.ts';
@@ -55,16 +56,10 @@ function worstOf(slots: readonly Mortise[], cover: (slot: Mortise) => Mm): { slo
 function underside(context: CheckContext, part: Part, slots: readonly Mortise[]): Finding {
   const { slot, value } = worstOf(slots, (s) => coverBelow(part.body as SliceBody, s));
   const verdict = atLeastVerdict(value, UNDERSIDE_COVER, UNDERSIDE_COVER * LEAST);
-  const gauge = slot.at[2] - (UNDERSIDE_COVER - value);
-  const least = SHOW_COVER + slot.width / 2;
   const text =
     value < 0
       ? `a slot comes out of the underside by ${say(context, -value, 'up')}`
       : `${say(context, value, 'down')} of wood stays under its slots`;
-  const fix =
-    gauge >= least
-      ? `gauge the slots ${say(context, gauge, 'down')} from the show face`
-      : `use tenons no thicker than ${say(context, Math.max(0, slot.width - 2 * (UNDERSIDE_COVER - value)), 'down')}, or shallower slots`;
   return {
     check: slotCover.name,
     verdict,
@@ -74,10 +69,34 @@ function underside(context: CheckContext, part: Part, slots: readonly Mortise[])
     limit: UNDERSIDE_COVER,
     unit: 'mm',
     because: `${called(part)}: after the taper ${text}; ${say(context, UNDERSIDE_COVER, 'up')} is wanted`,
-    fixes: verdict === 'ok' ? [] : [fix],
+    fixes: verdict === 'ok' ? [] : [mend(context, slot, UNDERSIDE_COVER - value)],
     source: 'common practice, no source',
   };
 }
+
+/** Thinner tenons than this are not made, mm: common practice, no source. */
+const THINNEST: Mm = 3;
+
+/** Less than the room by this, so that a gauge rounded to the nearest step still keeps both covers, mm: 1/32 in. */
+const ROUNDED: Mm = 0.79375;
+
+/** How to win the missing cover without losing that of the show face: a nearer gauge, thinner tenons, a thicker top. */
+function mend(context: CheckContext, slot: Mortise, missing: Mm): string {
+  const gauge = slot.at[2] - missing;
+  const nearest = SHOW_COVER + slot.width / 2;
+  const from = 'from the show face';
+  if (gauge >= nearest - 1e-6) return `gauge the slots ${say(context, gauge, 'down')} ${from}`;
+  const room = gauge + slot.width / 2 - SHOW_COVER;
+  if (room - ROUNDED >= THINNEST) {
+    const thickness = say(context, room - ROUNDED, 'down');
+    return `use tenons ${thickness} thick, gauged ${fine(context, SHOW_COVER + room / 2)} ${from}`;
+  }
+  const thicker = say(context, nearest - gauge + ROUNDED, 'up');
+  return `make the top ${thicker} thicker there and gauge the slots ${say(context, nearest, 'up')} ${from}, or leave the tenons out`;
+}
+
+/** To the nearest 1/64 in or 0.1 mm: a gauge is set finer than a part is made. */
+const fine = ({ units }: CheckContext, mm: Mm): string => formatLength(mm, units);
 
 function showFace(context: CheckContext, part: Part, slots: readonly Mortise[]): Finding {
   const { slot, value } = worstOf(slots, (s) => s.at[2] - s.width / 2);

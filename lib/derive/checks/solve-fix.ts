@@ -15,22 +15,24 @@ export interface Goal {
 /** Most fixes that a finding shows. */
 const MOST = 2;
 
-/** Tries on the way to the least change: halving a range of 64 steps twice over. */
-const TRIES = 12;
+/** Most pieces that are put together and measured for one lever. */
+const TRIES = 9;
 
 /**
  * The least change of each lever alone that brings the value to its limit, found by trying: "top.edgeThickness 1 3/8 in
  * brings 2.8 mm". Levers that cannot do it alone within their limits and rules are left out.
+ *
+ * @param now the value as the piece is; undefined when it cannot be measured yet.
  */
-export function solvedFixes(context: CheckContext, goal: Goal): string[] {
+export function solvedFixes(context: CheckContext, goal: Goal, now?: number): string[] {
   const { tune } = context;
   if (!tune) return [];
+  const start = now ?? goal.measure(context);
   const fixes: string[] = [];
   for (const path of goal.levers) {
     if (fixes.length === MOST) break;
-    const now = tune.value(path);
-    if (now === undefined) continue;
-    const found = leastMove(tune, goal, path, now);
+    if (tune.value(path) === undefined) continue;
+    const found = leastMove(tune, goal, path, start);
     if (found) fixes.push(`${tune.say(path, found.value)} brings ${goal.say(found.reached)}`);
   }
   return fixes;
@@ -39,40 +41,71 @@ export function solvedFixes(context: CheckContext, goal: Goal): string[] {
 interface Found {
   readonly value: number;
   readonly reached: number;
-  readonly steps: number;
 }
 
-/** The smaller of the moves up and down. */
-function leastMove(tune: Tune, goal: Goal, path: string, now: number): Found | undefined {
-  const moves = [1, -1].flatMap((way) => leastMoveThatWay(tune, goal, path, now, way) ?? []);
-  return moves.sort((a, b) => a.steps - b.steps)[0];
+/** The move of one lever, up or down, whichever way helps. */
+function leastMove(tune: Tune, goal: Goal, path: string, start: number | undefined): Found | undefined {
+  return leastMoveThatWay(tune, goal, path, start, 1) ?? leastMoveThatWay(tune, goal, path, start, -1);
 }
 
-function leastMoveThatWay(tune: Tune, goal: Goal, path: string, now: number, way: number): Found | undefined {
+/**
+ * The least number of steps that reaches the limit. The first step tells whether the lever helps at all; from there the
+ * slope tells how far to go, and the least step is closed in from both sides.
+ */
+function leastMoveThatWay(
+  tune: Tune,
+  goal: Goal,
+  path: string,
+  start: number | undefined,
+  way: 1 | -1,
+): Found | undefined {
+  const now = tune.value(path)!;
   const step = tune.step(path);
   const { min, max } = tune.limits(path);
-  const most = Math.floor(((way > 0 ? max - now : now - min) + 1e-9) / step);
-  const at = (steps: number): Found | undefined => {
-    const value = snapped(now, steps * way, step);
-    const context = tune.moved(path, value);
-    const reached = context && goal.measure(context);
-    const good = reached !== undefined && (goal.want === 'at most' ? reached <= goal.limit : reached >= goal.limit);
-    return good ? { value, reached, steps } : undefined;
+  const valueAt = (steps: number): number => snapped(now, steps * way, step);
+  const measure = (steps: number): number | undefined => {
+    const moved = tune.moved(path, valueAt(steps));
+    return moved && goal.measure(moved);
   };
-  // Doubling finds a move that does it, halving the least one.
-  let bad = 0;
-  let good: Found | undefined;
-  for (let steps = 1; steps <= most && !good; steps *= 2) {
-    good = at(steps);
-    if (!good) bad = steps;
+  const isGood = (reached: number): boolean =>
+    goal.want === 'at most' ? reached <= goal.limit : reached >= goal.limit;
+  let most = Math.floor((way > 0 ? max - now : now - min) / step + 1e-9);
+  let short = { steps: 0, reached: start };
+  let good: { steps: number; reached: number } | undefined;
+  let next = 1;
+  for (let k = 0; k < TRIES && next <= most && next > short.steps; k++) {
+    const reached = measure(next);
+    if (reached === undefined) most = next - 1;
+    else if (isGood(reached)) good = { steps: next, reached };
+    else if (!helps(goal, short.reached, reached)) break;
+    else short = { steps: next, reached };
+    if (good && good.steps - short.steps === 1) break;
+    next = nextTry(goal, start, short, good?.steps, most);
   }
-  for (let k = 0; good && good.steps - bad > 1 && k < TRIES; k++) {
-    const middle = Math.floor((good.steps + bad) / 2);
-    const tried = at(middle);
-    if (tried) good = tried;
-    else bad = middle;
-  }
-  return good;
+  return good && { value: valueAt(good.steps), reached: good.reached };
+}
+
+const helps = (goal: Goal, before: number | undefined, after: number): boolean =>
+  before === undefined || (goal.want === 'at most' ? after < before - SAME : after > before + SAME);
+
+/** A lever that moves the value by less than this does nothing. */
+const SAME = 1e-9;
+
+/** Where the straight line through the start and the last try that fell short meets the limit; between what is known. */
+function nextTry(
+  goal: Goal,
+  start: number | undefined,
+  short: { readonly steps: number; readonly reached: number | undefined },
+  good: number | undefined,
+  most: number,
+): number {
+  const upper = good ?? most + 1;
+  if (start === undefined || short.reached === undefined || short.steps === 0)
+    return Math.floor((short.steps + upper) / 2);
+  const perStep = (short.reached - start) / short.steps;
+  const guess = Math.ceil((goal.limit - start) / perStep);
+  const reach = Number.isFinite(guess) ? guess : 2 * short.steps;
+  return Math.max(short.steps + 1, Math.min(reach, upper - 1));
 }
 
 /** `count` steps on from `now`, on the grid of the step, without the dust of floating point. */

@@ -80,16 +80,20 @@ function finding(context: CheckContext, soft: Solved, firm: number, way: Way): F
     fixes:
       verdict === 'ok'
         ? []
-        : solvedFixes(context, {
-            measure: (c) => {
-              const pushed = pushedBase(c.assembly, c.loads.push, GLUED_GRIP.value.low);
-              return pushed.kind === 'solved' ? pushed.sway[way] : undefined;
+        : solvedFixes(
+            context,
+            {
+              measure: (c) => {
+                const pushed = pushedBase(c.assembly, c.loads.push, GLUED_GRIP.value.low);
+                return pushed.kind === 'solved' ? pushed.sway[way] : undefined;
+              },
+              limit: solid,
+              want: 'at most',
+              levers: LEVERS[way],
+              say: (mm) => sayMove(context, mm),
             },
-            limit: solid,
-            want: 'at most',
-            levers: LEVERS[way],
-            say: (mm) => sayMove(context, mm),
-          }),
+            value,
+          ),
     source: SWAY_LIMITS.source,
     load: `a level push of ${loads.push} N at the top`,
     range: [firm, value],

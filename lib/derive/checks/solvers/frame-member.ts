@@ -1,4 +1,4 @@
-import { add, cross, length, scale, sub, unit, type Vec3 } from '../../../geometry/vec.ts';
+import { add, cross, length, sub, unit, type Vec3 } from '../../../geometry/vec.ts';
 import type { EndSprings, FrameMember } from './frame-model.ts';
 import { type TurnStiffness, turnStiffness, twistThrough } from './frame-springs.ts';
 

@@ -118,18 +118,22 @@ function finding(context: CheckContext, pushed: Solved, spot: FrameSpot): Findin
     fixes:
       verdict === 'ok'
         ? []
-        : solvedFixes(context, {
-            measure: (c) => measure(c, spot.joint.id),
-            limit: ok,
-            want: 'at most',
-            levers: [
-              'frameJoint.railTenonWidth',
-              'frameJoint.postTenonWidth',
-              'frameJoint.tenonThickness',
-              'frameJoint.tenonDepth',
-            ],
-            say: percent,
-          }),
+        : solvedFixes(
+            context,
+            {
+              measure: (c) => measure(c, spot.joint.id),
+              limit: ok,
+              want: 'at most',
+              levers: [
+                'frameJoint.railTenonWidth',
+                'frameJoint.postTenonWidth',
+                'frameJoint.tenonThickness',
+                'frameJoint.tenonDepth',
+              ],
+              say: percent,
+            },
+            value,
+          ),
     source: OFTEN_LIMITS.source,
     load: `a level push of ${loads.push} N at the top, each way, often`,
     assumptions: [

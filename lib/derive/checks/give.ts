@@ -1,0 +1,75 @@
+import type { Finding } from '../../model/finding.ts';
+import { atMostVerdict, type Check, type CheckContext, called, fromMemory, notChecked, say, sayMove } from './check.ts';
+import { type LeanedTop, leanedTop, leaningPlaces } from './leaned-top.ts';
+import { solvedFixes } from './solve-fix.ts';
+import { GRAVITY } from './solvers/mass.ts';
+import { type Figure, ours } from './solvers/ours.ts';
+import { deflectionAt } from './solvers/plate/field.ts';
+import { DEFLECTION_GRID } from './solvers/plate/grid.ts';
+import { solvePlate } from './solvers/plate/solve.ts';
+
+/** Give under someone leaning on one spot, mm: up to the first nobody minds, above the second it feels weak. */
+export const GIVE_LIMITS: Figure<{ readonly ok: number; readonly most: number }> = ours(
+  { ok: 6, most: 10 },
+  'our convention; no published value found',
+);
+
+/**
+ * How far the top goes down where someone leans on it. A beam along the table would call it five times stiffer at the
+ * edges than it is: the wood bends across its grain there, so the whole top is a plate of two stiffnesses.
+ */
+export const give: Check = {
+  name: 'give',
+  run(context) {
+    const { top, needs } = leanedTop(context.assembly, DEFLECTION_GRID.value);
+    if (!top) return [notChecked('give', context.assembly.parts[0]!.id, needs)];
+    return leaningPlaces(top).map((place) => finding(context, top, place));
+  },
+};
+
+type Place = ReturnType<typeof leaningPlaces>[number];
+
+const giveAt = (context: CheckContext, top: LeanedTop, at: Place['at']): number =>
+  deflectionAt(solvePlate(top.plate, [{ kind: 'point', at, force: context.loads.lean }]), at);
+
+function finding(context: CheckContext, top: LeanedTop, { name, at }: Place): Finding {
+  const value = giveAt(context, top, at);
+  const { ok, most } = GIVE_LIMITS.value;
+  const verdict = atMostVerdict(value, ok, most);
+  const part = top.model.top;
+  const kg = Math.round(context.loads.lean / GRAVITY);
+  const edge = top.model.thickness(top.model.body.length / 2, top.model.body.width / 2);
+  const cause = verdict === 'ok' ? '' : `; the edge is ${say(context, edge)} thick`;
+  return {
+    check: 'give',
+    verdict,
+    part: part.id,
+    where: name,
+    value,
+    limit: ok,
+    unit: 'mm',
+    because: `${called(part)}: ${kg} kg on ${name} moves it ${sayMove(context, value)}; up to ${sayMove(context, ok)} nobody minds${cause}`,
+    fixes:
+      verdict === 'ok'
+        ? []
+        : solvedFixes(
+            context,
+            {
+              measure: (c) => {
+                const moved = leanedTop(c.assembly, DEFLECTION_GRID.value).top;
+                const place = moved && leaningPlaces(moved).find((p) => p.name === name);
+                return moved && place && giveAt(c, moved, place.at);
+              },
+              limit: ok,
+              want: 'at most',
+              levers: ['top.edgeThickness', 'top.thickness', 'bearer.length', 'frame.inset', 'panelLeg.width'],
+              say: (mm) => sayMove(context, mm),
+            },
+            value,
+          ),
+    source: GIVE_LIMITS.source,
+    load: `${context.loads.lean} N on ${name}, for a short time`,
+    assumptions: ['a thin plate of clear wood, held down along the bearers', ...top.assumptions],
+    unconfirmed: fromMemory(part.wood, top.fields),
+  };
+}

@@ -1,0 +1,117 @@
+import type { Vec2 } from '../../geometry/vec.ts';
+import type { Assembly } from '../../model/assembly.ts';
+import { missing } from '../../wood/confidence.ts';
+import { FIELD_LABELS } from '../../wood/field-labels.ts';
+import type { SpeciesField } from '../../wood/species.ts';
+import { speciesById } from '../../wood/species-list.ts';
+import { SHEAR_MODULUS_FALLBACK } from '../../wood/stiffness.ts';
+import { type GridCounts, gridLines, LEAST_TO_EDGE } from './solvers/plate/grid.ts';
+import type { PlateSupport, PlateWood } from './solvers/plate/plate.ts';
+import { type FactoredPlate, factorPlate } from './solvers/plate/solve.ts';
+import { type Bearing, type TableModel, tableModel } from './table-model.ts';
+
+/** A top on its bearings, ready to be leaned on anywhere. */
+export interface LeanedTop {
+  readonly model: TableModel;
+  readonly plate: FactoredPlate;
+  /** The bearings that count as supports. */
+  readonly bearings: readonly Bearing[];
+  /** Values of the wood it rests on. */
+  readonly fields: readonly SpeciesField[];
+  readonly assumptions: readonly string[];
+}
+
+export type LeanedTopOutcome =
+  | { readonly top: LeanedTop; readonly needs?: never }
+  | { readonly needs: string; readonly top?: never };
+
+/** The top as a plate of its real thickness, held along its bearings both up and down. Table frame, mm. */
+export function leanedTop(assembly: Assembly, counts: GridCounts): LeanedTopOutcome {
+  const model = tableModel(assembly);
+  if (!model) return { needs: 'a top of one panel on a base' };
+  const wood = plateWood(assembly, model);
+  if ('needs' in wood) return wood;
+  const { length, width } = model.body;
+  const bearings = supports(model.bearings);
+  const half = width / 2;
+  const ends = bearings.flatMap((b) => [b.from, b.to]).filter((y) => Math.abs(y) < half);
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  const least = LEAST_TO_EDGE.value;
+  const xs = gridLines({
+    from: 0,
+    to: length,
+    through: [...bearings.map((b) => b.x), length / 2],
+    count: counts.along,
+  });
+  const ys = gridLines({
+    from: -half,
+    to: half,
+    through: [...ends, 0],
+    count: counts.across,
+    least: [
+      { from: -half, to: low, count: least },
+      { from: high, to: half, count: least },
+    ],
+  });
+  const held = bearings.map((b): PlateSupport => ({ from: [b.x, b.from], to: [b.x, b.to] }));
+  try {
+    const plate = factorPlate({ grid: { xs, ys }, wood: wood.wood, thickness: model.thickness, supports: held });
+    return { top: { model, plate, bearings, fields: wood.fields, assumptions: wood.assumptions } };
+  } catch (error) {
+    if (error instanceof RangeError) return { needs: 'bearings that hold the top against tilting' };
+    throw error;
+  }
+}
+
+/** Bearings that lie this close behind a screwed one do not hold the top down and are left out, mm (our convention). */
+const BEHIND = 100;
+
+function supports(bearings: readonly Bearing[]): Bearing[] {
+  return bearings.filter(
+    (b) =>
+      b.screwed ||
+      !bearings.some((s) => s.screwed && Math.abs(s.x - b.x) < BEHIND && s.from < b.to - 1 && s.to > b.from + 1),
+  );
+}
+
+function plateWood(
+  assembly: Assembly,
+  { top }: TableModel,
+):
+  | { readonly wood: PlateWood; readonly fields: readonly SpeciesField[]; readonly assumptions: readonly string[] }
+  | { readonly needs: string } {
+  const species = speciesById(top.wood);
+  const flat = assembly.climate.sawn !== 'quarter';
+  const [ratio, shear, poisson]: readonly SpeciesField[] = flat
+    ? ['etOverEl', 'gltOverEl', 'poissonLT']
+    : ['erOverEl', 'glrOverEl', 'poissonLR'];
+  const needed: SpeciesField[] = ['moe', ratio!, poisson!];
+  const lacking = missing(species, needed);
+  if (lacking.length > 0) return { needs: `${lacking.map((f) => FIELD_LABELS[f]).join(' and ')} of ${species.name}` };
+  const value = (field: SpeciesField): number => species[field]!.value;
+  const along = value('moe');
+  const known = species[shear!];
+  return {
+    wood: {
+      along,
+      across: along * value(ratio!),
+      shear: along * (known ?? SHEAR_MODULUS_FALLBACK).value,
+      poisson: value(poisson!),
+    },
+    fields: known ? [...needed, shear!] : needed,
+    assumptions: known ? [] : [`${FIELD_LABELS[shear!]} of ${species.name} is not printed: one sixteenth is taken`],
+  };
+}
+
+/** Places where people lean, by name, in the table's frame (our convention). */
+export function leaningPlaces({ model, bearings }: LeanedTop): { readonly name: string; readonly at: Vec2 }[] {
+  const { length, width } = model.body;
+  const half = width / 2;
+  return [
+    { name: 'the middle of a long edge', at: [length / 2, half] },
+    { name: 'a corner', at: [0, half] },
+    { name: 'the middle of an end', at: [0, 0] },
+    { name: 'the middle of the top', at: [length / 2, 0] },
+    { name: 'a long edge over the frame', at: [bearings[0]!.x, half] },
+  ];
+}
