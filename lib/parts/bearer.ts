@@ -1,7 +1,7 @@
 import { type Outline, type OutlinePoint, roundCorner } from '../geometry/outline.ts';
 import type { Part, PartKind } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
-import { needPositive, type PieceOptions, roughSize } from './piece.ts';
+import { needPositive, type PieceOptions, partFrom } from './piece.ts';
 import { edgeAlongX, type FitTo, isSquareCut, scribedEdge } from './scribed.ts';
 
 export interface BearerOptions extends PieceOptions {
@@ -28,7 +28,7 @@ export interface BearerOptions extends PieceOptions {
  * @throws RangeError when the edge would fall below the reference edge, or a radius does not fit.
  */
 export function bearer(options: BearerOptions): Part {
-  const { id, mark, wood, length, thickness, fit, endRound = 0 } = options;
+  const { id, length, thickness, fit, endRound = 0 } = options;
   needPositive(id, { length, thickness });
   const edge = scribedEdge(fit, 'x', 0, length, thickness);
   const least = Math.min(...edge.near.concat(edge.far).map((p) => p.height));
@@ -42,21 +42,16 @@ export function bearer(options: BearerOptions): Part {
     return endRound > 0 ? roundCorner(roundCorner(base, 1, endRound), 0, endRound) : base;
   };
   const finished = { length, width: Math.max(...edge.near.concat(edge.far).map((p) => p.height)), thickness };
-  return {
-    id,
-    mark,
-    name: options.name ?? 'bearer',
+  return partFrom(options, {
     kind: options.kind ?? 'bearer',
-    wood,
+    name: 'bearer',
     finished,
-    rough: roughSize(finished, options.allowance),
     body: {
       kind: 'prism',
       thickness,
       outline: outline(edge.near),
       ...(isSquareCut(edge) ? {} : { far: outline(edge.far) }),
     },
-    features: [],
-    notes: options.notes ?? ['upper edge scribed to the underside'],
-  };
+    notes: ['upper edge scribed to the underside'],
+  });
 }

@@ -1,7 +1,7 @@
 import type { Feature } from '../model/feature.ts';
 import type { Part, PartKind } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
-import { needPositive, type PieceOptions, roughSize } from './piece.ts';
+import { needPositive, type PieceOptions, partFrom } from './piece.ts';
 
 export interface BoardOptions extends PieceOptions {
   readonly kind: PartKind;
@@ -17,17 +17,14 @@ export interface BoardOptions extends PieceOptions {
  * Frame: x along the grain from the reference end, y from the reference edge, z from the reference face into the wood.
  */
 export function board(options: BoardOptions): Part {
-  const { id, mark, kind, wood, length, width, thickness } = options;
+  const { id, kind, length, width, thickness } = options;
   needPositive(id, { length, width, thickness });
   const finished = { length, width, thickness };
-  return {
-    id,
-    mark,
-    name: options.name ?? kind,
+  return partFrom(options, {
     kind,
-    wood,
+    name: kind,
     finished,
-    rough: roughSize(finished, options.allowance),
+    features: options.features ?? [],
     body: {
       kind: 'prism',
       thickness,
@@ -38,9 +35,7 @@ export function board(options: BoardOptions): Part {
         { x: 0, y: width, surface: 'reference-end' },
       ],
     },
-    features: options.features ?? [],
-    notes: options.notes ?? [],
-  };
+  });
 }
 
 /** A rail across a frame; reference edge below. */

@@ -1,7 +1,7 @@
 import type { OutlinePoint } from '../geometry/outline.ts';
 import type { Part } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
-import { needPositive, type PieceOptions, roughSize } from './piece.ts';
+import { needPositive, type PieceOptions, partFrom } from './piece.ts';
 
 export interface FootOptions extends PieceOptions {
   readonly length: Mm;
@@ -23,7 +23,7 @@ export interface FootOptions extends PieceOptions {
  * @throws RangeError when the arch does not fit between the ends or is deeper than the foot.
  */
 export function foot(options: FootOptions): Part {
-  const { id, mark, wood, length, depth, thickness, arch } = options;
+  const { id, length, depth, thickness, arch } = options;
   needPositive(id, { length, depth, thickness });
   const finished = { length, width: depth, thickness };
   const hollow: OutlinePoint[] = [];
@@ -37,14 +37,10 @@ export function foot(options: FootOptions): Part {
     hollow.push({ x: length - arch.fromEnds, y: depth, bulge: (-2 * arch.rise) / chord, surface: 'arch' });
     hollow.push({ x: arch.fromEnds, y: depth, surface: 'far-edge' });
   }
-  return {
-    id,
-    mark,
-    name: options.name ?? 'foot',
+  return partFrom(options, {
     kind: 'foot',
-    wood,
+    name: 'foot',
     finished,
-    rough: roughSize(finished, options.allowance),
     body: {
       kind: 'prism',
       thickness,
@@ -56,7 +52,5 @@ export function foot(options: FootOptions): Part {
         { x: 0, y: depth, surface: 'reference-end' },
       ],
     },
-    features: [],
-    notes: options.notes ?? [],
-  };
+  });
 }

@@ -1,4 +1,6 @@
-import type { Allowance, PartId, Size } from '../model/part.ts';
+import type { Body } from '../model/body.ts';
+import type { Feature } from '../model/feature.ts';
+import type { Allowance, Part, PartId, PartKind, Size } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
 import type { SpeciesId } from '../wood/species-id.ts';
 
@@ -23,6 +25,32 @@ export const roughSize = (finished: Size, allowance: Allowance = DEFAULT_ALLOWAN
   thickness: finished.thickness + allowance.thickness,
   width: finished.width + allowance.width,
   length: finished.length + allowance.length,
+});
+
+/** What a part function settles besides what it was asked for. */
+export interface Made {
+  readonly kind: PartKind;
+  /** What it is called when the options do not say. */
+  readonly name: string;
+  readonly finished: Size;
+  readonly body: Body;
+  readonly features?: readonly Feature[];
+  /** When the options do not say. */
+  readonly notes?: readonly string[];
+}
+
+/** A part from what was asked and what was made of it; its rough size follows from the allowance. */
+export const partFrom = (options: PieceOptions, made: Made): Part => ({
+  id: options.id,
+  mark: options.mark,
+  name: options.name ?? made.name,
+  kind: made.kind,
+  wood: options.wood,
+  finished: made.finished,
+  rough: roughSize(made.finished, options.allowance),
+  body: made.body,
+  features: made.features ?? [],
+  notes: options.notes ?? made.notes ?? [],
 });
 
 /** @throws RangeError naming the field, when a size is not a positive number of mm. */

@@ -1,7 +1,7 @@
 import type { Outline } from '../geometry/outline.ts';
 import type { Part, PartKind } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
-import { needPositive, type PieceOptions, roughSize } from './piece.ts';
+import { needPositive, type PieceOptions, partFrom } from './piece.ts';
 import { edgeAlongY, type FitTo, isSquareCut, scribedEdge } from './scribed.ts';
 
 export interface PostOptions extends PieceOptions {
@@ -25,7 +25,7 @@ export interface PostOptions extends PieceOptions {
  * Frame: x up the grain from the lower end, y across from the reference edge, z from the outer face into the wood.
  */
 export function post(options: PostOptions): Part {
-  const { id, mark, wood, width, thickness, top } = options;
+  const { id, width, thickness, top } = options;
   needPositive(id, { width, thickness });
   const edge = 'length' in top ? squareTop(top.length, width) : scribedEdge(top, 'y', 0, width, thickness);
   const heights = edge.near.concat(edge.far).map((p) => p.height);
@@ -37,23 +37,18 @@ export function post(options: PostOptions): Part {
     { x: 0, y: width, surface: 'reference-end' },
   ];
   const finished = { length: Math.max(...heights), width, thickness };
-  return {
-    id,
-    mark,
-    name: options.name ?? 'post',
+  return partFrom(options, {
     kind: options.kind ?? 'post',
-    wood,
+    name: 'post',
     finished,
-    rough: roughSize(finished, options.allowance),
     body: {
       kind: 'prism',
       thickness,
       outline: outline(edge.near),
       ...(isSquareCut(edge) ? {} : { far: outline(edge.far) }),
     },
-    features: [],
-    notes: options.notes ?? ('length' in top ? [] : ['upper end scribed to the underside']),
-  };
+    notes: 'length' in top ? [] : ['upper end scribed to the underside'],
+  });
 }
 
 function squareTop(length: Mm, width: Mm): ReturnType<typeof scribedEdge> {

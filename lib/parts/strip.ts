@@ -3,7 +3,7 @@ import type { PanelBody } from '../model/body.ts';
 import type { EdgeProfile } from '../model/feature.ts';
 import type { Part } from '../model/part.ts';
 import type { Mm } from '../units/mm.ts';
-import { needPositive, type PieceOptions, roughSize } from './piece.ts';
+import { needPositive, type PieceOptions, partFrom } from './piece.ts';
 
 export interface StripOptions extends PieceOptions {
   /** The panel it belongs to, and the profiles that will be worked on that panel. */
@@ -21,19 +21,15 @@ export interface StripOptions extends PieceOptions {
  * edge; the blank is thicker by the clean-up allowance, and the taper takes the rest away after gluing.
  */
 export function strip(options: StripOptions): Part {
-  const { id, mark, wood, panel, from, to, layer } = options;
+  const { id, panel, from, to, layer } = options;
   const thick = thickest(panel, from, to);
   const thickness = Math.min(layer?.bottom ?? thick, thick) - (layer?.top ?? 0);
   const finished = { length: panel.length, width: to - from, thickness };
   needPositive(id, finished);
-  return {
-    id,
-    mark,
-    name: options.name ?? 'strip',
+  return partFrom(options, {
     kind: 'strip',
-    wood,
+    name: 'strip',
     finished,
-    rough: roughSize(finished, options.allowance),
     body: {
       kind: 'slice',
       of: panel,
@@ -43,9 +39,7 @@ export function strip(options: StripOptions): Part {
       top: layer?.top ?? 0,
       ...(layer?.bottom !== undefined && layer.bottom < thick ? { bottom: layer.bottom } : {}),
     },
-    features: [],
-    notes: options.notes ?? [],
-  };
+  });
 }
 
 /** The greatest thickness of the panel between two lines along it, mm. */

@@ -1,33 +1,7 @@
-import { along, dot, reach, type Vec3 } from '../../geometry/vec.ts';
-import { bite } from './bite.ts';
-import { insideLoop } from './inside.ts';
-import type { Face, Solid } from './solid.ts';
-
 /** An opening in the skin of a solid. */
 export interface Mouth {
   /** One index for each point of the ring that was opened. */
   readonly points: number[];
   /** Where an edge of the solid crosses the ring: the extra index that follows ring point k. */
   readonly crossings: ReadonlyMap<number, number>;
-}
-
-/**
- * Opens the skin at a face for a ring of points, slid along the direction `n` onto it. The ring runs clockwise seen from
- * outside. A ring across one edge of the face opens both faces there.
- *
- * @returns undefined when the ring runs over the border of the face otherwise.
- */
-export function openMouth(solid: Solid, host: Face, ring: readonly Vec3[], n: Vec3): Mouth | undefined {
-  const slide = (f: Face, p: Vec3): Vec3 => {
-    const origin = solid.vertices[f.loops[0]![0]!]!;
-    return along(p, n, -reach(p, origin, f.normal) / dot(f.normal, n));
-  };
-  const flat = ring.map((p) => slide(host, p));
-  if (!flat.every((p) => insideLoop(solid, host, p) === 'inside')) return bite(solid, host, ring, slide);
-  const points = flat.map((p) => {
-    solid.vertices.push(p);
-    return solid.vertices.length - 1;
-  });
-  host.loops.push(points);
-  return { points, crossings: new Map() };
 }

@@ -1,7 +1,8 @@
 import { along, dot, reach, type Vec3 } from '../../geometry/vec.ts';
 import type { Pocket } from '../../model/feature.ts';
 import { insideLoop } from './inside.ts';
-import { type Mouth, openMouth } from './mouth.ts';
+import type { Mouth } from './mouth.ts';
+import { openMouth } from './open-mouth.ts';
 import { pocketSection } from './pocket-section.ts';
 import { aboveFace, type Face, face, type Solid } from './solid.ts';
 
@@ -50,11 +51,18 @@ function cutThrough(
 ): string | undefined {
   const exit = wayOut(solid, at, n);
   if (!exit) return 'it does not come out anywhere';
+  const loops = solid.faces.map((f) => f.loops.map((loop) => [...loop]));
   const mouth = openMouth(solid, host, ring, n);
   if (!mouth) return `its mouth runs over the border of ${host.surface}`;
   // Seen from outside the far face the ring runs the other way round.
   const out = openMouth(solid, exit, [...ring].reverse(), n);
-  if (!out) return `its far end runs over the border of ${exit.surface}`;
+  if (!out) {
+    // The mouth is open already: close it again.
+    solid.faces.forEach((f, i) => {
+      f.loops.splice(0, f.loops.length, ...loops[i]!);
+    });
+    return `its far end runs over the border of ${exit.surface}`;
+  }
   const last = ring.length - 1;
   const crossings = new Map([...out.crossings].map(([k, i]) => [(ring.length + last - k - 1) % ring.length, i]));
   walls(solid, id, mouth, { points: [...out.points].reverse(), crossings });
