@@ -1,10 +1,10 @@
 import { toOuter, turnOut } from '../../geometry/frame.ts';
+import { hullOf } from '../../geometry/hull.ts';
 import { dot, unit, type Vec2, type Vec3 } from '../../geometry/vec.ts';
 import type { PartId } from '../../model/part.ts';
 import { type Deg, radians } from '../../units/mm.ts';
 import { type Cover, coversOf } from './cover.ts';
 import { linesOf } from './hidden-lines.ts';
-import { hullOf } from './hull.ts';
 import { type Patch, paintingOrder } from './painting-order.ts';
 import type { PlacedSolid } from './placed-solid.ts';
 import { type Projection, project } from './projection.ts';
