@@ -50,7 +50,10 @@ export const say = ({ units }: CheckContext, mm: Mm, rounding: Rounding = 'neare
 
 /** A movement under load: small, so in tenths of a mm, with the nearest 1/64 in beside it for an inch shop. */
 export const sayMove = ({ units }: CheckContext, mm: Mm): string =>
-  units === 'in' ? `${formatMm(mm)} (${formatInches(mm)})` : formatMm(mm);
+  units === 'in' && mm >= SEEN ? `${formatMm(mm)} (${formatInches(mm)})` : formatMm(mm);
+
+/** Half of 1/64 in: less than that is no number of inches, mm. */
+const SEEN: Mm = 25.4 / 128;
 
 /** Values of a wood that are from memory, as words: findings that rest on them say so. */
 export const fromMemory = (wood: SpeciesId, fields: readonly SpeciesField[]): string[] =>

@@ -7,6 +7,7 @@ import { fitTogether } from './fit-together.ts';
 import { give } from './give.ts';
 import { jointStrength } from './joint-strength.ts';
 import { lumberThickness } from './lumber-thickness.ts';
+import { sag } from './sag.ts';
 import { screwCover } from './screw-cover.ts';
 import { slotCover } from './slot-cover.ts';
 import { sway } from './sway.ts';
@@ -20,6 +21,7 @@ export const CHECKS: readonly Check[] = [
   slotCover,
   screwCover,
   edgeThickness,
+  sag,
   give,
   crossGrain,
   sway,

@@ -13,13 +13,14 @@ export const cutsInStock: Check = {
   name: 'cuts in stock',
   run(context) {
     const known = new Map<string, PocketFit[]>();
-    return context.assembly.parts.flatMap((part) => {
+    const findings = context.assembly.parts.flatMap((part) => {
       if (part.features.length === 0) return [];
       const key = shapeKey(part);
       const fits = known.get(key) ?? pocketFits(part, LEAST_WALL);
       known.set(key, fits);
       return fits.length > 0 ? partFindings(context, part, fits) : [];
     });
+    return findings.length > 0 ? findings : [none(context)];
   },
 };
 
@@ -47,12 +48,15 @@ function finding(context: CheckContext, part: Part, { feature, wall, against, re
     verdict: broken ? 'change it' : 'look again',
     value: wall,
     because: broken
-      ? `${cut} breaks through ${against} by ${say(context, -wall, 'up')}`
-      : `${cut} leaves ${say(context, wall, 'down')} of wood to ${against}; ${say(context, LEAST_WALL, 'up')} is wanted`,
+      ? `${cut} breaks through ${spoken(against)} by ${say(context, -wall, 'up')}`
+      : `${cut} leaves ${say(context, wall, 'down')} of wood to ${spoken(against)}; ${say(context, LEAST_WALL, 'up')} is wanted`,
     fixes: [`move it or make it smaller by ${say(context, LEAST_WALL - wall, 'up')}`],
     source: broken ? 'geometry of the design' : 'our convention',
   };
 }
+
+/** The border of a piece as one says it; cuts go by their names. */
+const spoken = (surface: string): string => surface.replace(/^(reference|far)-(face|edge|end)$/, 'the $1 $2');
 
 const well = (context: CheckContext, part: Part, count: number): Finding => ({
   check: cutsInStock.name,
@@ -62,6 +66,16 @@ const well = (context: CheckContext, part: Part, count: number): Finding => ({
   limit: LEAST_WALL,
   unit: 'mm',
   because: `${called(part)}: ${count === 1 ? 'its cut has' : `all ${count} cuts have`} at least ${say(context, LEAST_WALL, 'down')} of wood around`,
+  fixes: [],
+  source: 'our convention',
+});
+
+const none = ({ assembly }: CheckContext): Finding => ({
+  check: cutsInStock.name,
+  verdict: 'ok',
+  part: assembly.parts[0]!.id,
+  unit: 'mm',
+  because: 'there are no mortises, holes or slots',
   fixes: [],
   source: 'our convention',
 });

@@ -17,9 +17,10 @@ const LAND: Mm = 3.175;
 export const edgeThickness: Check = {
   name: 'edge thickness',
   run(context) {
-    return context.assembly.parts.flatMap((part) =>
+    const findings = context.assembly.parts.flatMap((part) =>
       part.body.kind === 'panel' ? [thickness(context, part, part.body), land(context, part, part.body)] : [],
     );
+    return findings.length > 0 ? findings : [none(context)];
   },
 };
 
@@ -59,3 +60,13 @@ function land(context: CheckContext, part: Part, body: PanelBody): Finding {
     source: 'common practice, no source',
   };
 }
+
+const none = ({ assembly }: CheckContext): Finding => ({
+  check: edgeThickness.name,
+  verdict: 'ok',
+  part: assembly.parts[0]!.id,
+  unit: 'mm',
+  because: 'there is no top with a worked underside',
+  fixes: [],
+  source: 'our convention',
+});

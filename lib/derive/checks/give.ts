@@ -3,16 +3,10 @@ import { atMostVerdict, type Check, type CheckContext, called, fromMemory, notCh
 import { type LeanedTop, leanedTop, leaningPlaces } from './leaned-top.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { GRAVITY } from './solvers/mass.ts';
-import { type Figure, ours } from './solvers/ours.ts';
 import { deflectionAt } from './solvers/plate/field.ts';
+import { GIVE_LIMITS } from './solvers/plate/give.ts';
 import { DEFLECTION_GRID } from './solvers/plate/grid.ts';
 import { solvePlate } from './solvers/plate/solve.ts';
-
-/** Give under someone leaning on one spot, mm: up to the first nobody minds, above the second it feels weak. */
-export const GIVE_LIMITS: Figure<{ readonly ok: number; readonly most: number }> = ours(
-  { ok: 6, most: 10 },
-  'our convention; no published value found',
-);
 
 /**
  * How far the top goes down where someone leans on it. A beam along the table would call it five times stiffer at the

@@ -1,7 +1,7 @@
 import type { Finding } from '../../model/finding.ts';
 import { classFor, spare } from '../../wood/class-for.ts';
 import { marksText } from '../cut-list/building-order.ts';
-import { cutList, STOCKED } from '../cut-list/cut-list.ts';
+import { cutList, isFromOffcuts, STOCKED } from '../cut-list/cut-list.ts';
 import { type Check, say } from './check.ts';
 
 /** Every piece can be milled from one board of lumber as it is sold. */
@@ -10,7 +10,7 @@ export const lumberThickness: Check = {
   run(context) {
     const thickest = STOCKED[STOCKED.length - 1]!;
     return cutList(context.assembly)
-      .rows.filter((row) => row.kind !== 'looseTenon' && row.kind !== 'pad')
+      .rows.filter((row) => !isFromOffcuts(row))
       .map((row): Finding => {
         const lumber = classFor(row.rough.thickness, STOCKED);
         const first = context.assembly.parts.find((p) => p.mark === row.marks[0])!;
@@ -25,7 +25,7 @@ export const lumberThickness: Check = {
           unit: 'mm',
           because: lumber
             ? `${need}: ${lumber.id} dresses to ${say(context, limit)}, ${say(context, spare(lumber, row.rough.thickness), 'down')} to spare`
-            : `${need}: no lumber is that thick; ${thickest.id} dresses to ${say(context, limit)}`,
+            : `${need}: no lumber is that thick; ${thickest.id} dresses to ${say(context, limit, 'down')}`,
           fixes: lumber ? [] : ['glue the piece up from two layers, or make it thinner'],
           source: (lumber ?? thickest).dressed.source,
         };

@@ -25,7 +25,7 @@ export const screwCover: Check = {
 };
 
 /** mm of wood straight ahead of a pilot hole, to the far side of the part. */
-export function woodAhead(part: Part, pilot: Bore): Mm {
+function woodAhead(part: Part, pilot: Bore): Mm {
   const depth = pilot.depth === 'through' ? 0 : pilot.depth;
   const end: Vec3 = add(pilot.at, scale(pilot.into, depth));
   const solid = blankOf(part);
@@ -48,7 +48,6 @@ function cover(context: CheckContext, fixing: Fixing): Finding {
   const pilot = into.features.find((f): f is Bore => f.kind === 'bore' && f.id === fixing.pilotFeature)!;
   const value = woodAhead(into, pilot);
   const verdict = atLeastVerdict(value, SCREW_COVER, SCREW_COVER / 2);
-  const lessBy = SCREW_COVER - value;
   return {
     check: screwCover.name,
     verdict,
@@ -57,14 +56,14 @@ function cover(context: CheckContext, fixing: Fixing): Finding {
     value,
     limit: SCREW_COVER,
     unit: 'mm',
-    because: `${called(into)}: ${value < 0 ? `${which(context, fixing)} comes through` : `${say(context, value, 'down')} of wood stays ahead of ${which(context, fixing)}`}; ${say(context, SCREW_COVER, 'up')} is wanted`,
-    fixes:
-      verdict === 'ok'
-        ? []
-        : [`let it reach ${say(context, Math.max(0, fixing.penetration - lessBy), 'down')} into the wood`],
+    because: `${called(into)}: ${value < 0 ? `${which(context, fixing)} comes through by ${say(context, -value, 'up')}` : `${say(context, value, 'down')} of wood stays ahead of ${which(context, fixing)}`}; ${say(context, SCREW_COVER, 'up')} is wanted`,
+    fixes: verdict === 'ok' ? [] : [shallower(context, fixing.penetration - (SCREW_COVER - value))],
     source: 'common practice, no source',
   };
 }
+
+const shallower = (context: CheckContext, reach: Mm): string =>
+  reach > 0 ? `let it reach ${say(context, reach, 'down')} into the wood` : 'move it to where the wood is thicker';
 
 function thread(context: CheckContext, fixing: Fixing): Finding {
   const into = partOf(context.assembly, fixing.into);

@@ -41,7 +41,7 @@ export const slotCover: Check = {
 };
 
 /** Vertical distance from a slot down to the finished underside, mm, over all corners of the slot. */
-export function coverBelow(body: SliceBody, slot: Mortise): Mm {
+function coverBelow(body: SliceBody, slot: Mortise): Mm {
   const ring = pocketSection(slot);
   const corners = [...ring, ...ring.map((p) => add(p, scale(slot.into, slot.depth)))];
   return Math.min(...corners.map((p) => heightAt(body.of.underside, p[0], p[1]) - p[2])) - CLEAN_UP;

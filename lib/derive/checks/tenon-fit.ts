@@ -1,5 +1,5 @@
 import { toInner, toOuter } from '../../geometry/frame.ts';
-import { cross, dot, sub } from '../../geometry/vec.ts';
+import { cross, dot, sub, type Vec3 } from '../../geometry/vec.ts';
 import { type Assembly, partOf, placeOf } from '../../model/assembly.ts';
 import type { Mortise } from '../../model/feature.ts';
 import type { Finding } from '../../model/finding.ts';
@@ -9,18 +9,21 @@ import type { Mm } from '../../units/mm.ts';
 import { blankOf } from '../solids/solid-of.ts';
 import { type Check, type CheckContext, called, say } from './check.ts';
 
-/** How a tenon lies in one of its mortises, mm. */
-export interface TenonPlay {
-  /** Along the mortise, both ends together. */
-  readonly ends: Mm;
-  /** Across its thickness, both cheeks together. */
-  readonly cheeks: Mm;
+/** Room around a tenon in one of its mortises, mm; negative where it does not go in. */
+interface TenonRoom {
+  /** At the two ends of the mortise. */
+  readonly ends: readonly [Mm, Mm];
+  /** At its two cheeks. */
+  readonly cheeks: readonly [Mm, Mm];
   /** Between the tip and the floor. */
   readonly floor: Mm;
 }
 
 /** Rounding of frames, mm. */
 const SAME = 1e-6;
+
+/** A tenon closer than this to where it is drawn is there, mm (our convention). */
+const DRAWN = 1e-3;
 
 /** Half the thinner piece: a tenon may be a third to a half of the stock (READ in a magazine's joinery primer; the limit is common practice). */
 const SHARE = 0.5;
@@ -30,28 +33,28 @@ export const tenonFit: Check = {
   name: 'tenon fit',
   run(context) {
     const joints = context.assembly.joints.filter((j) => j.tenons.length > 0);
+    if (joints.length === 0) return [none(context)];
     return joints.flatMap((joint) => [...misfits(context, joint), share(context, joint)]);
   },
 };
 
-/** Play of a tenon in a mortise; a negative play means that it does not go in. */
-export function tenonPlay(assembly: Assembly, tenon: PartId, side: PartId, mortise: Mortise): TenonPlay {
+function tenonRoom(assembly: Assembly, tenon: PartId, side: PartId, mortise: Mortise): TenonRoom {
   const from = placeOf(assembly, tenon);
   const to = placeOf(assembly, side);
   const points = blankOf(partOf(assembly, tenon)).vertices.map((p) => sub(toInner(to, toOuter(from, p)), mortise.at));
   const inside = points.filter((p) => dot(p, mortise.into) > SAME);
-  const across = cross(mortise.into, mortise.along);
-  const extent = (axis: typeof across): [number, number] => {
+  const extent = (axis: Vec3): [number, number] => {
     const d = inside.map((p) => dot(p, axis));
     return [Math.min(...d), Math.max(...d)];
   };
-  const [low, high] = extent(mortise.along);
-  const [near, far] = extent(across);
-  const tip = Math.max(...inside.map((p) => dot(p, mortise.into)));
+  const room = (axis: Vec3, size: Mm): readonly [Mm, Mm] => {
+    const [low, high] = extent(axis);
+    return [size / 2 + low, size / 2 - high];
+  };
   return {
-    ends: 2 * Math.min(mortise.length / 2 + low, mortise.length / 2 - high),
-    cheeks: 2 * Math.min(mortise.width / 2 + near, mortise.width / 2 - far),
-    floor: mortise.depth - tip,
+    ends: room(mortise.along, mortise.length),
+    cheeks: room(cross(mortise.into, mortise.along), mortise.width),
+    floor: mortise.depth - extent(mortise.into)[1],
   };
 }
 
@@ -67,19 +70,22 @@ function misfits(context: CheckContext, joint: Joint): Finding[] {
   return joint.tenons.flatMap((tenon, n) =>
     joint.sides.flatMap((side): Finding[] => {
       const { part, mortise } = mortiseOf(assembly, side, n);
-      const play = tenonPlay(assembly, tenon, side.part, mortise);
-      const least = Math.min(play.ends, play.cheeks, play.floor);
-      if (least >= -SAME && Math.abs(play.ends - mortise.play) < 1e-3) return [];
+      const { ends, cheeks, floor } = tenonRoom(assembly, tenon, side.part, mortise);
+      const off = Math.max(
+        ...[...ends, ...cheeks, floor].map((room) => -room),
+        ...ends.map((room) => Math.abs(room - mortise.play / 2)),
+      );
+      if (off < DRAWN) return [];
       return [
         {
           check: tenonFit.name,
           verdict: 'change it',
           part: part.id,
           where: mortise.id,
-          value: least,
+          value: -off,
           limit: 0,
           unit: 'mm',
-          because: `${called(part)}: the tenon ${partOf(assembly, tenon).mark} does not lie in mortise ${mortise.id} as drawn; it is off by ${say(context, Math.abs(Math.min(least, play.ends - mortise.play)), 'up')}`,
+          because: `${called(part)}: the tenon ${partOf(assembly, tenon).mark} does not lie in mortise ${mortise.id} as drawn; it is off by ${say(context, off, 'up')}`,
           fixes: ['cut both mortises of the joint from the same marks'],
           source: 'geometry of the design',
         },
@@ -110,8 +116,18 @@ function share(context: CheckContext, joint: Joint): Finding {
     value,
     limit: SHARE,
     unit: 'of the stock',
-    because: `${called(thinner.part)}: the tenons of ${joint.id} take ${Math.round(value * 100)} % of its thickness; up to ${SHARE * 100} % is usual`,
+    because: `${called(thinner.part)}: the tenons of ${joint.id} take ${Math.ceil(value * 100 - SAME)} % of its thickness; up to ${SHARE * 100} % is usual`,
     fixes: verdict === 'ok' ? [] : [`use tenons ${say(context, thinner.thick * SHARE, 'down')} thick`],
     source: 'common practice, no source',
   };
 }
+
+const none = ({ assembly }: CheckContext): Finding => ({
+  check: tenonFit.name,
+  verdict: 'ok',
+  part: assembly.parts[0]!.id,
+  unit: 'mm',
+  because: 'there are no loose tenons',
+  fixes: [],
+  source: 'our convention',
+});

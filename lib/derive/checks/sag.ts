@@ -1,0 +1,187 @@
+import type { Vec2 } from '../../geometry/vec.ts';
+import type { Finding, Verdict } from '../../model/finding.ts';
+import { density } from '../../wood/density.ts';
+import { speciesById } from '../../wood/species-list.ts';
+import { atMostVerdict, type Check, type CheckContext, called, notChecked, sayMove } from './check.ts';
+import { solvedFixes } from './solve-fix.ts';
+import type { Beam } from './solvers/beam.ts';
+import { bendBeam } from './solvers/beam-bend.ts';
+import { type BeamCaseName, beamCases } from './solvers/beam-cases.ts';
+import { CREEP_ALONG, SAG_AT_ONCE, SAG_IN_TIME, TIP_GIVE } from './solvers/beam-limits.ts';
+import { peakMoments } from './solvers/beam-peaks.ts';
+import { GRAVITY } from './solvers/mass.ts';
+import { polygonSection, type Section } from './solvers/section.ts';
+import { STRESS_BANDS, workingStress } from './solvers/working-stress.ts';
+import { type TableModel, tableModel } from './table-model.ts';
+
+interface LongBeam {
+  readonly model: TableModel;
+  readonly beam: Beam;
+  readonly section: Section;
+  readonly span: number;
+  readonly overhang: number;
+}
+
+/** A number of the beam, its limit, and how it is told. */
+interface Measure {
+  readonly check: string;
+  readonly load: string;
+  readonly value: (long: LongBeam, context: CheckContext) => number;
+  readonly limit: (long: LongBeam) => number;
+  readonly unit: string;
+  readonly source: string;
+  readonly because: (context: CheckContext, value: number, limit: number) => string;
+  readonly verdict: (value: number, limit: number) => Verdict;
+}
+
+const LEVERS = ['top.thickness', 'top.edgeThickness', 'frame.inset', 'top.length'];
+
+const overLimit = (value: number, limit: number): Verdict => atMostVerdict(value, limit, limit);
+
+/**
+ * The top along the grain as a beam on its frames: sag at once and in time, tips, stress. It says nothing of edges and
+ * corners, which bend across the grain: `give` does.
+ */
+export const sag: Check = {
+  name: 'sag',
+  run(context) {
+    const { assembly } = context;
+    const model = tableModel(assembly);
+    if (!model) return [notChecked('sag', assembly.parts[0]!.id, 'a top of one panel on a base')];
+    const wood = speciesById(model.top.wood);
+    if (!wood.moe || !wood.mor)
+      return [notChecked('sag', model.top.id, `stiffness and bending strength of ${wood.name}`)];
+    const long = longBeam(model);
+    if (!long) return [notChecked('sag', model.top.id, 'two frames under the top')];
+    return MEASURES.map((m) => finding(context, long, m));
+  },
+};
+
+/** Bearings at the two ends of the base, by x; the section of the top halfway between them. */
+function longBeam(model: TableModel): LongBeam | undefined {
+  const xs = model.bearings.filter((b) => b.screwed || model.bearings.every((o) => !o.screwed)).map((b) => b.x);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const e = speciesById(model.top.wood).moe?.value;
+  if (!(right - left > 1) || e === undefined) return undefined;
+  const { length } = model.body;
+  const section = sectionAt(model, (left + right) / 2);
+  const beam: Beam = { length, supports: [left, right], e, inertia: section.inertia };
+  return { model, beam, section, span: right - left, overhang: Math.max(left, length - right) };
+}
+
+/** Points across the section: creases of a wedge fall on the center line, so an even count meets them. */
+const STATIONS = 16;
+
+function sectionAt({ body, thickness }: TableModel, x: number): Section {
+  const ys = Array.from({ length: STATIONS + 1 }, (_, k) => body.width * (k / STATIONS - 0.5));
+  const below = ys.map((y): Vec2 => [y, thickness(x, y)]);
+  return polygonSection([[ys[STATIONS]!, 0], [ys[0]!, 0], ...below]);
+}
+
+/** N/mm of the top itself. */
+const ownWeight = ({ model, section }: LongBeam): number =>
+  (section.area * density(speciesById(model.top.wood), 12).value * GRAVITY) / 1e9;
+
+function bent(long: LongBeam, { loads }: CheckContext, ...names: BeamCaseName[]) {
+  const cases = beamCases(long.beam, ownWeight(long), { spread: loads.spread, spot: loads.lean, person: loads.person });
+  return bendBeam(
+    long.beam,
+    cases.filter((c) => names.includes(c.name)).flatMap((c) => c.loads),
+  );
+}
+
+const middle = ({ beam }: LongBeam): number => (beam.supports[0] + beam.supports[1]) / 2;
+const farEnd = ({ beam }: LongBeam): number => (beam.length - beam.supports[1] > beam.supports[0] ? beam.length : 0);
+
+const MEASURES: readonly Measure[] = [
+  {
+    check: 'sag at once',
+    load: 'its own weight and a load spread over the top',
+    value: (long, context) => Math.max(0, bent(long, context, 'own weight', 'spread').deflectionAt(middle(long))),
+    limit: ({ span }) => span * SAG_AT_ONCE.value,
+    unit: 'mm',
+    source: SAG_AT_ONCE.source,
+    because: (c, value, limit) =>
+      `${c.loads.spread} kg spread over the top and its own weight lower the middle ${sayMove(c, value)}; up to ${sayMove(c, limit)} is well`,
+    verdict: overLimit,
+  },
+  {
+    check: 'sag in time',
+    load: 'its own weight, for years',
+    value: (long, context) =>
+      Math.max(0, bent(long, context, 'own weight').deflectionAt(middle(long))) * CREEP_ALONG.value,
+    limit: ({ span }) => span * SAG_IN_TIME.value,
+    unit: 'mm',
+    source: SAG_IN_TIME.source,
+    because: (c, value, limit) =>
+      `over the years it sags ${sayMove(c, value)} under its own weight; above ${sayMove(c, limit)} it shows`,
+    verdict: overLimit,
+  },
+  {
+    check: 'overhang',
+    load: 'its own weight and a load spread over the top',
+    value: (long, context) => Math.abs(bent(long, context, 'own weight', 'spread').deflectionAt(farEnd(long))),
+    limit: ({ overhang }) => Math.max(overhang * TIP_GIVE.value, 0.1),
+    unit: 'mm',
+    source: TIP_GIVE.source,
+    because: (c, value, limit) =>
+      `${c.loads.spread} kg spread over the top and its own weight move its ends ${sayMove(c, value)}; up to ${sayMove(c, limit)} is well`,
+    verdict: overLimit,
+  },
+  {
+    check: 'bending stress',
+    load: 'someone sitting on the very end',
+    value: (long, context) => stressShare(long, context),
+    limit: () => STRESS_BANDS.value.ok,
+    unit: 'of the working stress',
+    source: STRESS_BANDS.source,
+    because: (c, value) =>
+      `with ${c.loads.person} kg on the very end the wood works at ${Math.round(value * 100)} % of our working limit along the grain`,
+    verdict: (value) => atMostVerdict(value, STRESS_BANDS.value.ok, STRESS_BANDS.value.least),
+  },
+];
+
+function stressShare(long: LongBeam, context: CheckContext): number {
+  const { sagging, hogging } = peakMoments(bent(long, context, 'own weight', 'person at the end'));
+  const moment = Math.max(Math.abs(sagging.moment), Math.abs(hogging.moment));
+  const stress = moment / Math.min(long.section.modulusLow, long.section.modulusHigh);
+  return stress / workingStress(speciesById(long.model.top.wood).mor!.value, 'bending', 'short');
+}
+
+function finding(context: CheckContext, long: LongBeam, m: Measure): Finding {
+  const value = m.value(long, context);
+  const limit = m.limit(long);
+  const verdict = m.verdict(value, limit);
+  const { top } = long.model;
+  return {
+    check: m.check,
+    verdict,
+    part: top.id,
+    value,
+    limit,
+    unit: m.unit,
+    because: `${called(top)}: ${m.because(context, value, limit)}`,
+    fixes:
+      verdict === 'ok'
+        ? []
+        : solvedFixes(
+            context,
+            {
+              // How far over its own limit, since the limit moves with the span.
+              measure: (c) => {
+                const moved = tableModel(c.assembly);
+                const again = moved && longBeam(moved);
+                return again && m.value(again, c) / m.limit(again);
+              },
+              limit: 1,
+              want: 'at most',
+              levers: LEVERS,
+              say: (share) => `${Math.round(share * 100)} % of the limit`,
+            },
+            value / limit,
+          ),
+    source: m.source,
+    load: m.load,
+    assumptions: ['a beam of the section halfway between the frames, held by them up and down'],
+  };
+}
