@@ -1,6 +1,7 @@
 import { toInner, toOuter } from '../../geometry/frame.ts';
 import { cross, dot, sub, type Vec3 } from '../../geometry/vec.ts';
 import { type Assembly, partOf, placeOf } from '../../model/assembly.ts';
+import type { Body } from '../../model/body.ts';
 import type { Mortise } from '../../model/feature.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { Joint, JointSide } from '../../model/joint.ts';
@@ -38,10 +39,16 @@ export const tenonFit: Check = {
   },
 };
 
-function tenonRoom(assembly: Assembly, tenon: PartId, side: PartId, mortise: Mortise): TenonRoom {
+function tenonRoom(
+  assembly: Assembly,
+  tenon: PartId,
+  corners: readonly Vec3[],
+  side: PartId,
+  mortise: Mortise,
+): TenonRoom {
   const from = placeOf(assembly, tenon);
   const to = placeOf(assembly, side);
-  const points = blankOf(partOf(assembly, tenon)).vertices.map((p) => sub(toInner(to, toOuter(from, p)), mortise.at));
+  const points = corners.map((p) => sub(toInner(to, toOuter(from, p)), mortise.at));
   const inside = points.filter((p) => dot(p, mortise.into) > SAME);
   const extent = (axis: Vec3): [number, number] => {
     const d = inside.map((p) => dot(p, axis));
@@ -58,6 +65,17 @@ function tenonRoom(assembly: Assembly, tenon: PartId, side: PartId, mortise: Mor
   };
 }
 
+/** Corners of a tenon in its own frame; the tenons of a joint share their body, which is shaped once. */
+function shapedOnce(assembly: Assembly): (tenon: PartId) => readonly Vec3[] {
+  const made = new Map<Body, readonly Vec3[]>();
+  return (tenon) => {
+    const part = partOf(assembly, tenon);
+    const corners = made.get(part.body) ?? blankOf(part).vertices;
+    made.set(part.body, corners);
+    return corners;
+  };
+}
+
 function mortiseOf(assembly: Assembly, side: JointSide, n: number): { part: Part; mortise: Mortise } {
   const part = partOf(assembly, side.part);
   const mortise = part.features.find((f): f is Mortise => f.kind === 'mortise' && f.id === side.features[n]);
@@ -67,10 +85,11 @@ function mortiseOf(assembly: Assembly, side: JointSide, n: number): { part: Part
 
 function misfits(context: CheckContext, joint: Joint): Finding[] {
   const { assembly } = context;
+  const cornersOf = shapedOnce(assembly);
   return joint.tenons.flatMap((tenon, n) =>
     joint.sides.flatMap((side): Finding[] => {
       const { part, mortise } = mortiseOf(assembly, side, n);
-      const { ends, cheeks, floor } = tenonRoom(assembly, tenon, side.part, mortise);
+      const { ends, cheeks, floor } = tenonRoom(assembly, tenon, cornersOf(tenon), side.part, mortise);
       const off = Math.max(
         ...[...ends, ...cheeks, floor].map((room) => -room),
         ...ends.map((room) => Math.abs(room - mortise.play / 2)),

@@ -26,14 +26,15 @@ export interface PocketFit {
 export function pocketFits(part: Part, near: number): PocketFit[] {
   const solid = blankOf(part);
   return part.features.filter(isPocket).map((pocket) => {
-    const before = solid.faces.map((f) => ({ ...f, loops: f.loops.map((l) => [...l]) }));
+    const sizes = solid.faces.map(size);
     const refused = cutPocket(solid, pocket);
     if (refused) return { feature: pocket.id, wall: Number.NEGATIVE_INFINITY, against: '', refused };
-    const opened = (i: number): boolean => size(solid.faces[i]!) !== size(before[i]!);
+    // Faces that were there before and have not been opened; those of the pocket itself come after them.
+    const closed = solid.faces.slice(0, sizes.length).filter((f, i) => size(f) === sizes[i]);
     const body = pocketBody(pocket, solid);
     // A screw hole begins in the middle of its own counterbore.
     const own = `${pocket.id}-counterbore`;
-    const obstacles = before.filter((f, i) => !opened(i) && !f.surface.startsWith(own));
+    const obstacles = closed.filter((f) => !f.surface.startsWith(own));
     return { feature: pocket.id, ...nearest(body, solid, obstacles, near) };
   });
 }
