@@ -121,7 +121,7 @@ describe('sections, beams and their limits', () => {
       ],
     },
     {
-      source: 'MOR read in a transcription of FPL-GTR-282 table 5-3, COV 16 % from memory, DOL 1 and 0.62',
+      source: 'MOR read in a public copy of FPL-GTR-282 table 5-3, COV 16 % from memory, DOL 1 and 0.62',
       status: 'ours',
       unit: 'MPa',
       tolerance: { rel: 1e-6 },

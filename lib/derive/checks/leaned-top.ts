@@ -6,6 +6,7 @@ import type { SpeciesField } from '../../wood/species.ts';
 import { speciesById } from '../../wood/species-list.ts';
 import { SHEAR_MODULUS_FALLBACK } from '../../wood/stiffness.ts';
 import { type GridCounts, gridLines, LEAST_TO_EDGE } from './solvers/plate/grid.ts';
+import { isHeld } from './solvers/plate/held.ts';
 import type { PlateSupport, PlateWood } from './solvers/plate/plate.ts';
 import { type FactoredPlate, factorPlate } from './solvers/plate/solve.ts';
 import { type Bearing, type TableModel, tableModel } from './table-model.ts';
@@ -54,13 +55,9 @@ export function leanedTop(assembly: Assembly, counts: GridCounts): LeanedTopOutc
     ],
   });
   const held = bearings.map((b): PlateSupport => ({ from: [b.x, b.from], to: [b.x, b.to] }));
-  try {
-    const plate = factorPlate({ grid: { xs, ys }, wood: wood.wood, thickness: model.thickness, supports: held });
-    return { top: { model, plate, bearings, fields: wood.fields, assumptions: wood.assumptions } };
-  } catch (error) {
-    if (error instanceof RangeError) return { needs: 'bearings that hold the top against tilting' };
-    throw error;
-  }
+  const shape = { grid: { xs, ys }, wood: wood.wood, thickness: model.thickness, supports: held };
+  if (!isHeld(shape)) return { needs: 'bearings that hold the top against tilting' };
+  return { top: { model, plate: factorPlate(shape), bearings, fields: wood.fields, assumptions: wood.assumptions } };
 }
 
 /** Bearings that lie this close behind a screwed one do not hold the top down and are left out, mm (our convention). */

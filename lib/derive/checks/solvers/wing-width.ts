@@ -26,8 +26,9 @@ export const WIDTH_RANGE = { taper: { low: 1 / 3, high: 1 }, stiffness: { low: 9
 
 /**
  * How much of an edge helps to carry one force: b = 1.93 a (E_L/E_T)^¼ (h0/h1)^0.55 for deflection and
- * 1.95 a (E_L/E_T)^¼ (h0/h1)^⅓ for stress in the middle; 0.72 a (E_L/E_T)^¼ (h0/h1)^0.55 and 1.05 a at a free corner. A fit
- * to plates (computed), within 3 % in the middle and up to 6 % on the safe side at corners; undefined outside their range.
+ * 1.95 a (E_L/E_T)^¼ (h0/h1)^⅓ for stress in the middle; 0.72 a (E_L/E_T)^¼ (h0/h1)^0.55 and 1.05 a at a free corner.
+ * Undefined outside the range of the fit. Against plates clamped at the root, G_LT from 0.8 to 1.13 of E_T (computed): the
+ * deflection comes within 11 % in the middle and 20 % at a corner, the stress within 7 % and 23 %.
  */
 export function wingWidths({ reach, tip, root, along, across }: WingEdge, place: WingPlace): WingWidths | undefined {
   const taper = positive('thickness at the edge', tip, ' mm') / positive('thickness at the root', root, ' mm');

@@ -6,6 +6,3 @@ export const GIVE_LIMITS: Figure<{ readonly ok: Mm; readonly most: Mm }> = ours(
   { ok: 6, most: 10 },
   'our convention; no published value found',
 );
-
-/** Deflection after some years of a permanent load over the first one, where the wood bends across its grain. */
-export const CREEP_ACROSS: Figure = ours(3, 'our convention; more than along the grain (FPL-GTR-190, read)');
