@@ -28,7 +28,7 @@ export default defineDesign({
       tenonThickness: '8 mm',
       tenonWidth: '40 mm',
       slotDepth: '20 mm',
-      first: '100 mm',
+      first: '150 mm',
       spacing: '280 mm',
       endPlay: '1 mm',
       depthPlay: '1 mm',

@@ -4,14 +4,22 @@ import { crossGrain } from './cross-grain.ts';
 import { cutsInStock } from './cuts-in-stock.ts';
 import { edgeThickness } from './edge-thickness.ts';
 import { fitTogether } from './fit-together.ts';
+import { fixedAcross } from './fixed-across.ts';
 import { give } from './give.ts';
+import { glueUp } from './glue-up.ts';
 import { jointStrength } from './joint-strength.ts';
+import { lifting } from './lifting.ts';
 import { lumberThickness } from './lumber-thickness.ts';
 import { sag } from './sag.ts';
 import { screwCover } from './screw-cover.ts';
+import { screwHold } from './screw-hold.ts';
+import { screwsAndSlots } from './screws-and-slots.ts';
+import { seasons } from './seasons.ts';
 import { slotCover } from './slot-cover.ts';
+import { slotTravel } from './slot-travel.ts';
 import { sway } from './sway.ts';
 import { tenonFit } from './tenon-fit.ts';
+import { tipping } from './tipping.ts';
 
 /** All checks, in the order in which a maker would ask. */
 export const CHECKS: readonly Check[] = [
@@ -19,13 +27,21 @@ export const CHECKS: readonly Check[] = [
   cutsInStock,
   tenonFit,
   slotCover,
+  screwsAndSlots,
   screwCover,
+  slotTravel,
+  fixedAcross,
+  screwHold,
   edgeThickness,
   sag,
   give,
   crossGrain,
   sway,
   jointStrength,
+  tipping,
+  seasons,
+  glueUp,
+  lifting,
   lumberThickness,
 ];
 

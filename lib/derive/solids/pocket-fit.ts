@@ -70,8 +70,8 @@ function nearest(
   return { wall, against };
 }
 
-/** The pocket as a convex body: its section from the mouth to the floor, or to the far side. */
-function pocketBody(pocket: Pocket, solid: Solid): Convex {
+/** The pocket as a convex body in the frame of its part: its section from the mouth to the floor, or to the far side. */
+export function pocketBody(pocket: Pocket, solid: Solid): Convex {
   const ring = pocketSection(pocket);
   const n = pocket.into;
   const depth =
