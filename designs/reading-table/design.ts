@@ -9,6 +9,17 @@ export default defineDesign({
   units: 'in',
   params: trestleParams,
   compose: trestleTable,
+  site: {
+    room: { length: '17 ft', width: '11 ft' },
+    route: {
+      corridor: '48 in',
+      corridorAfter: '42 in',
+      doorWidth: '36 in',
+      doorHeight: '80 in',
+      ceiling: '8 ft',
+    },
+    seating: { places: 6, wheelchair: true },
+  },
   values: {
     table: { height: '29 1/2 in' },
     top: {

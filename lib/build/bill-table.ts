@@ -24,9 +24,9 @@ function lumber(bill: Bill): string[][] {
   return [
     ...bill.lumber.map((need) => [
       `${speciesById(need.wood).name} ${need.lumber}`,
-      formatNumber(need.boardFeetRough, 1),
+      up(need.boardFeetRough, 1),
       'bd ft',
-      `${need.pieces} pieces, by rough sizes; ${formatNumber(need.boardFeet, 1)} by finished sizes; waste not counted`,
+      `${need.pieces} pieces, by rough sizes; ${up(need.boardFeet, 1)} by finished sizes; waste not counted`,
     ]),
     ...bill.tooThick.map((name) => [name, '', '', 'no lumber is thick enough; glue up from two layers']),
   ];

@@ -36,25 +36,40 @@ export async function buildFiles<F extends Fields>(
   values: ValuesOf<F>,
   options: BuildOptions = {},
 ): Promise<Build> {
-  const { only, onStep = () => {}, stop, shop } = options;
-  const unknown = only?.find((name) => !OUTPUTS.some((o) => o.name === name));
-  if (unknown !== undefined) {
-    throw new RangeError(`there is no output "${unknown}"; there are ${OUTPUTS.map((o) => o.name).join(', ')}`);
-  }
+  checkNames(options.only);
+  const step = stepper(options);
+  const job = await step('assembly', () => makeJob(design, values, options.shop));
+  await step('checks', () => job.findings);
+  return { job, files: await jobFiles(job, options) };
+}
+
+/** The same of a job that is made already. @throws RangeError for an unknown name in `only`; the abort reason when stopped. */
+export async function jobFiles(job: Job, options: Omit<BuildOptions, 'shop'> = {}): Promise<Files> {
+  const { only } = options;
+  checkNames(only);
   const files: Files = new Map();
-  const step = async <T>(name: string, run: () => T | Promise<T>): Promise<T> => {
+  const step = stepper(options);
+  for (const output of OUTPUTS) {
+    if (only && !only.includes(output.name)) continue;
+    const made = await step(output.name, () => output.files(job));
+    for (const [path, bytes] of made) files.set(path, bytes);
+  }
+  return files;
+}
+
+function checkNames(only: readonly string[] = []): void {
+  const unknown = only.find((name) => !OUTPUTS.some((o) => o.name === name));
+  if (unknown === undefined) return;
+  throw new RangeError(`there is no output "${unknown}"; there are ${OUTPUTS.map((o) => o.name).join(', ')}`);
+}
+
+/** Runs a step between two calls of `onStep`. */
+const stepper =
+  ({ onStep = () => {}, stop }: Omit<BuildOptions, 'shop'>) =>
+  async <T>(name: string, run: () => T | Promise<T>): Promise<T> => {
     await onStep({ name, phase: 'start' });
     stop?.throwIfAborted();
     const value = await run();
     await onStep({ name, phase: 'end' });
     return value;
   };
-  const job = await step('assembly', () => makeJob(design, values, shop));
-  await step('checks', () => job.findings);
-  for (const output of OUTPUTS) {
-    if (only && !only.includes(output.name)) continue;
-    const made = await step(output.name, () => output.files(job));
-    for (const [path, bytes] of made) files.set(path, bytes);
-  }
-  return { job, files };
-}

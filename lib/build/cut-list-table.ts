@@ -1,5 +1,5 @@
 import { marksText } from '../derive/cut-list/building-order.ts';
-import type { CutList, CutListRow } from '../derive/cut-list/cut-list.ts';
+import { type CutList, type CutListRow, isFromOffcuts } from '../derive/cut-list/cut-list.ts';
 import type { Size } from '../model/part.ts';
 import { formatInches, formatMm, formatNumber, type UnitSystem } from '../units/format-length.ts';
 import { speciesById } from '../wood/species-list.ts';
@@ -19,6 +19,9 @@ const roughText = (mm: number, units: UnitSystem): string =>
 
 const sizes = ({ thickness, width, length }: Size, text: (mm: number) => string): string[] =>
   [thickness, width, length].map(text);
+
+/** The class to buy; no board is thick enough for what must be glued up. */
+const lumberText = (r: CutListRow): string => r.lumber ?? (isFromOffcuts(r) ? 'offcuts' : 'glue up');
 
 const right = (head: string): TextColumn => ({ head, align: 'right' });
 
@@ -46,7 +49,7 @@ export function cutListTable(list: CutList, units: UnitSystem): Table {
       ...sizes(r.finished, (mm) => finishedText(mm, units)),
       ...sizes(r.rough, (mm) => roughText(mm, units)),
       speciesById(r.wood).name,
-      r.lumber ?? 'offcuts',
+      lumberText(r),
       r.notes.join('; '),
     ]),
   };
@@ -84,7 +87,7 @@ function csvRow(r: CutListRow): string[] {
     ...sizes(r.finished, (v) => finishedText(v, 'in')),
     ...sizes(r.rough, (v) => roughText(v, 'in')),
     speciesById(r.wood).name,
-    r.lumber ?? 'offcuts',
+    lumberText(r),
     formatNumber(r.boardFeet, 3),
     formatNumber(r.boardFeetRough, 3),
     r.notes.join('; '),

@@ -11,6 +11,7 @@ import { defineLoads } from '../shop/loads.ts';
 import { defineShop, type Shop } from '../shop/shop.ts';
 import { defineSite } from '../shop/site.ts';
 import type { Design } from './design.ts';
+import { forcedBy } from './forced.ts';
 import { tuneOf } from './tune.ts';
 
 /** A design with its values, put together, and everything derived from it; what is not asked for is not made. */
@@ -20,6 +21,8 @@ export interface Job {
   readonly assembly: Assembly;
   readonly shapes: ReadonlyMap<PartId, Shape>;
   readonly findings: readonly Finding[];
+  /** What the papers are made in spite of, a sentence each; empty unless a finding says "change it". */
+  readonly forced: readonly string[];
   readonly cutList: CutList;
   readonly bill: Bill;
 }
@@ -44,6 +47,9 @@ export function makeJob<F extends Fields>(design: Design<F>, values: ValuesOf<F>
     },
     get findings() {
       return findings();
+    },
+    get forced() {
+      return forcedBy(findings());
     },
     get cutList() {
       return list();

@@ -1,6 +1,7 @@
 import { flattenValues } from '../params/values.ts';
 import { json } from '../writers/json.ts';
 import { derivedNumbers } from './derived.ts';
+import { forcedField } from './forced.ts';
 import type { Job } from './job.ts';
 import { type Files, textFile } from './output.ts';
 
@@ -14,6 +15,7 @@ export function modelFile(job: Job): Files {
     ...(number === undefined ? {} : { number }),
     revision,
     date,
+    ...forcedField(job),
     units,
     values: Object.fromEntries(flattenValues(params, job.values)),
     derived: derivedNumbers(job),

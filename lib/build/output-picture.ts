@@ -3,6 +3,7 @@ import { placeOf, visibleParts } from '../model/assembly.ts';
 import { formatInches, formatMm } from '../units/format-length.ts';
 import { writePictureSvg } from '../writers/picture-svg.ts';
 import { derivedNumbers } from './derived.ts';
+import { warningOf } from './forced.ts';
 import type { Job } from './job.ts';
 import { type Files, textFile } from './output.ts';
 
@@ -18,5 +19,7 @@ export function pictureFile(job: Job): Files {
   const { length, width, height } = derivedNumbers(job).overall;
   const say = (mm: number): string => (design.units === 'in' ? formatInches(mm, { denominator: 16 }) : formatMm(mm, 0));
   const caption = `${say(length)} long, ${say(width)} wide, ${say(height)} high; revision ${design.revision}, ${design.date}`;
-  return new Map([['picture.svg', textFile(writePictureSvg(pictureOf(solids), { title: design.title, caption }))]]);
+  const warning = warningOf(job) ?? '';
+  const svg = writePictureSvg(pictureOf(solids), { title: design.title, caption, warning });
+  return new Map([['picture.svg', textFile(svg)]]);
 }

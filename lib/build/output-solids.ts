@@ -4,6 +4,7 @@ import { placeOf, visibleParts } from '../model/assembly.ts';
 import type { Part } from '../model/part.ts';
 import { stl, type TriangleMesh } from '../writers/stl.ts';
 import { pieceFileName } from './file-names.ts';
+import { warningOf } from './forced.ts';
 import type { Job } from './job.ts';
 import type { Files } from './output.ts';
 
@@ -12,13 +13,15 @@ export function solidFiles(job: Job): Files {
   const { assembly, shapes, design } = job;
   const files: Files = new Map();
   const tenons = new Set<string>();
+  // The header of the format is short: a word in front is sure to be in it.
+  const mark = warningOf(job) === undefined ? '' : '"change it": ';
   for (const part of assembly.parts) {
     if (part.kind === 'looseTenon' && !addNew(tenons, shapeKey(part))) continue;
-    const title = `${design.title} ${part.mark} ${part.name}`;
+    const title = `${mark}${design.title} ${part.mark} ${part.name}`;
     files.set(`solids/${pieceFileName(part)}-mm.stl`, stl([meshOf(shapes.get(part.id)!)], title));
   }
   const whole = visibleParts(assembly).map((part: Part) => meshOf(shapes.get(part.id)!, placeOf(assembly, part.id)));
-  files.set('solids/assembly-mm.stl', stl(whole, design.title));
+  files.set('solids/assembly-mm.stl', stl(whole, `${mark}${design.title}`));
   return files;
 }
 

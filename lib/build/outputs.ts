@@ -14,8 +14,8 @@ export const OUTPUTS: readonly Output[] = [
   },
   {
     name: 'findings',
-    summary: 'what the checks say (JSON)',
-    files: async (job) => (await import('./output-findings.ts')).findingsFile(job),
+    summary: 'what the checks say, and cautions: a page to read or print (HTML), and data (JSON)',
+    files: async (job) => (await import('./output-findings.ts')).findingsFiles(job),
   },
   {
     name: 'stl',

@@ -1,4 +1,6 @@
 import type { Issue } from '../params/issue.ts';
+import { readLoads } from '../shop/loads.ts';
+import { readSite } from '../shop/site.ts';
 import type { Design } from './design.ts';
 
 /** A loaded design, or everything that is wrong with what its file exports. */
@@ -28,7 +30,7 @@ const FIELDS: readonly Field[] = [
   { name: 'compose', good: (v) => typeof v === 'function', must: 'a function from values to an assembly' },
 ];
 
-/** Checks what a design file exports as its default, all fields at once. */
+/** Checks what a design file exports as its default, all fields at once; the values of its parameters are read later. */
 export function readDesign(module: unknown, file: string): DesignOutcome {
   const candidate = isRecord(module) ? module['default'] : undefined;
   if (!isRecord(candidate)) {
@@ -37,6 +39,8 @@ export function readDesign(module: unknown, file: string): DesignOutcome {
   const issues = FIELDS.filter(({ name, good }) => !good(candidate[name])).map(({ name, must }) =>
     issue(file, name, candidate[name], must),
   );
+  issues.push(...(readSite(candidate['site'], file).issues ?? []));
+  issues.push(...(readLoads(candidate['loads'], file).issues ?? []));
   return issues.length > 0 ? { issues } : { design: candidate as unknown as Design };
 }
 
@@ -46,7 +50,8 @@ const issue = (file: string, path: string, given: unknown, must: string): Issue 
   given: describe(given),
   from: file,
   unit: '',
-  because: `it must be ${must}`,
+  via: 'file',
+  expected: must,
 });
 
 function describe(value: unknown): string {

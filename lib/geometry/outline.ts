@@ -77,7 +77,7 @@ export function facetOutline(outline: Outline, maxDegrees = 7.5): OutlinePoint[]
 }
 
 /** Arcs wider than this are judged by their chords, mm: below it 7.5 degrees are within 0.11 mm anyway. */
-const FLAT = 200;
+const FLAT = 50;
 
 /**
  * The outline with the straight corner at `index` rounded to `radius`. Refuses a corner that touches an arc, or a radius

@@ -76,7 +76,7 @@ function creases(surface: Surface, from: Vec2, to: Vec2): number[] {
 /**
  * A surface of a piece as the outer frame sees it: heights over the outer plan.
  *
- * @throws RangeError when the placed surface stands upright and has no height over the plan.
+ * @throws RangeError when a plane of it stands upright or overhangs, so that there is no one height over the plan.
  */
 export function surfaceToOuter(surface: Surface, frame: Frame): Surface {
   const upIn = turnIn(frame, [0, 0, 1]);
@@ -87,7 +87,7 @@ export function surfaceToOuter(surface: Surface, frame: Frame): Surface {
     // The plane as n · q = d with q in the piece's frame; q = origin + x·X + y·Y + z·Z for the outer point (x, y, z).
     const n: Vec3 = [-p.a, -p.b, 1];
     const nz = dot(n, upIn);
-    if (Math.abs(nz) < 1e-9) throw new RangeError(`plane ${p.name} stands upright when placed`);
+    if (nz * Math.sign(upIn[2]) < 1e-9) throw new RangeError(`plane ${p.name} stands upright or overhangs when placed`);
     const k = scale([dot(n, xIn), dot(n, yIn), dot(n, originIn) - p.c], -1 / nz);
     return { name: p.name, a: k[0] + 0, b: k[1] + 0, c: k[2] };
   });

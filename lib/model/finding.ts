@@ -29,11 +29,12 @@ export interface Finding {
   readonly unconfirmed?: readonly string[];
 }
 
-const ORDER: readonly Verdict[] = ['change it', 'look again', 'not checked', 'ok'];
+/** Worst first. */
+export const VERDICTS: readonly Verdict[] = ['change it', 'look again', 'not checked', 'ok'];
 
 /** Worst first; the rest in the order in which the checks were made. */
 export const worstFirst = (findings: readonly Finding[]): Finding[] =>
-  ORDER.flatMap((verdict) => findings.filter((f) => f.verdict === verdict));
+  VERDICTS.flatMap((verdict) => findings.filter((f) => f.verdict === verdict));
 
 /** The worst verdict of all; "ok" when there is none. */
 export const worst = (findings: readonly Finding[]): Verdict => worstFirst(findings)[0]?.verdict ?? 'ok';

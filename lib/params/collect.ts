@@ -87,18 +87,23 @@ function takeOverrides(spec: Spec, collected: Collected, path: string, same: rea
   spoil(collected, { code: 'repeated', path, given, from: all, unit: '', kind: param.kind });
 }
 
-function refuseOverride(spec: Spec, collected: Collected, { path, text, from }: Override): void {
+function refuseOverride(spec: Spec, collected: Collected, override: Override): void {
+  const issue = strayOverride(spec, override);
+  if (issue.code === 'unknown') collected.issues.push(issue);
+  else spoil(collected, issue);
+}
+
+/** What is wrong with the path of an override that names no parameter. */
+export function strayOverride(spec: Spec, { path, text, from }: Override): Issue {
   const group = groupAt(spec.fields, path);
   const outer = [...spec.table.keys()].find((known) => path.startsWith(`${known}.`));
   if (group) {
     const options = Object.keys(group.fields);
-    spoil(collected, { code: 'group-as-parameter', path, given: text, from, unit: '', options });
-  } else if (outer !== undefined) {
-    const { kind } = spec.table.get(outer)!;
-    spoil(collected, { code: 'parameter-as-group', path: outer, given: text, from, unit: '', kind });
-  } else {
-    collected.issues.push(unknownPath(spec, path, text, from, 'parameter'));
+    return { code: 'group-as-parameter', path, given: text, from, unit: '', options };
   }
+  if (outer === undefined) return unknownPath(spec, path, text, from, 'parameter');
+  const { kind } = spec.table.get(outer)!;
+  return { code: 'parameter-as-group', path: outer, given: text, from, unit: '', kind };
 }
 
 function spoil(collected: Collected, issue: Issue): void {

@@ -32,7 +32,7 @@ const MANY = 64;
 const LONG = 200;
 
 export function length(o: Words & Range<Length> & { readonly default: Length }): LengthParam {
-  const written = { default: write(o.default), min: write(o.min), max: write(o.max) };
+  const written = { default: write(o.default), min: limit(o.min), max: limit(o.max) };
   return { ...words(o), kind: 'length', default: mm(o.default), min: mm(o.min), max: mm(o.max), written };
 }
 
@@ -42,7 +42,7 @@ export function lengths(
     Range<Length> & { readonly default: readonly Length[]; readonly minItems?: number; readonly maxItems?: number },
 ): LengthsParam {
   const { minItems = 0, maxItems = MANY } = o;
-  const written = { default: o.default.map(write).join(', '), min: write(o.min), max: write(o.max) };
+  const written = { default: o.default.map(write).join(', '), min: limit(o.min), max: limit(o.max) };
   const list = o.default.map(mm);
   return { ...words(o), kind: 'lengths', default: list, min: mm(o.min), max: mm(o.max), minItems, maxItems, written };
 }
@@ -103,6 +103,9 @@ function words({ label, help = '', because = '' }: Words) {
 function mm(value: Length): Mm {
   return typeof value === 'string' ? parseLength(value) : value;
 }
+
+/** A limit of nothing needs no unit: `0 to 1/4 in`. */
+const limit = (value: Length): string => (value === 0 ? '0' : write(value));
 
 function write(value: Length): string {
   return typeof value === 'string' ? value : `${value} mm`;

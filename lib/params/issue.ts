@@ -17,7 +17,9 @@ export type IssueCode =
   | 'not-an-option'
   | 'text-too-long'
   | 'control-character'
-  | 'rule';
+  | 'rule'
+  | 'not-a-range'
+  | 'cannot-vary';
 
 /** Something is wrong with the input. Data only: the sentence is made in one place, by `renderIssue`. */
 export interface Issue {
@@ -41,6 +43,10 @@ export interface Issue {
   readonly because?: string | undefined;
   /** A value as text that would be accepted. */
   readonly try?: string | undefined;
+  /** How a value is given: by an option of the command line, or by a line in the file; default `--set`. */
+  readonly via?: '--set' | '--vary' | 'file' | undefined;
+  /** What it must be, in words, where no kind of parameter says it. */
+  readonly expected?: string | undefined;
   readonly didYouMean?: string | undefined;
   /** What there is to choose from: options of a choice, names in a group, paths beside an unknown one. */
   readonly options?: readonly string[] | undefined;

@@ -1,17 +1,28 @@
 import type { UnitSystem } from '../units/format-length.ts';
-import { setOption } from './assignment.ts';
+import { fieldLine, setOption } from './assignment.ts';
 import { hasControls } from './control-characters.ts';
 import type { Issue, IssueCode } from './issue.ts';
 import { either, listed, mustBe, rangeOf } from './must-be.ts';
 
 /** The lines of the sentence, the first being the problem itself. */
-type Sentence = (issue: Issue, units: UnitSystem) => readonly (string | undefined)[];
+type Sentence = (issue: Issue, units: UnitSystem) => readonly (string | false | undefined)[];
 
 const INDENT = ' '.repeat('error: '.length);
 
 const SENTENCES: { readonly [K in IssueCode]: Sentence } = {
-  'not-an-assignment': (issue) => [`${quoted(issue)} is no assignment; write path=value`, issue.because],
-  unknown: (issue) => [`there is no parameter ${oneLine(issue.path)}`, ...meant(issue)],
+  'not-an-assignment': (issue) =>
+    issue.via === '--vary'
+      ? [
+          `${quoted(issue)} does not say what to try; write path=from..to:count or path=one,other`,
+          issue.because,
+          issue.try && `try ${setOption(issue.path, issue.try, issue.via)}`,
+        ]
+      : [`${quoted(issue)} is no assignment; write path=value`, issue.because],
+  unknown: (issue) => [
+    `there is no parameter ${oneLine(issue.path)}`,
+    ...meant(issue),
+    issue.via === 'file' && by(issue),
+  ],
   'unknown-group': (issue) => [`there is no group ${oneLine(issue.path)}`, ...meant(issue)],
   'group-as-parameter': (issue) => [
     issue.path
@@ -61,6 +72,12 @@ const SENTENCES: { readonly [K in IssueCode]: Sentence } = {
     ...end(issue),
   ],
   rule: (issue) => [`${issue.path} is ${shown(issue)}; that does not go with the rest`, ...end(issue)],
+  'not-a-range': (issue, units) => [
+    `${issue.path} cannot be tried over ${quoted(issue)}; it must be ${issue.expected}`,
+    issue.kind && `each value is ${mustBe(issue.kind, issue, units)}`,
+    ...end(issue),
+  ],
+  'cannot-vary': (issue) => [`${issue.path} cannot be tried over a range`, ...end(issue)],
 };
 
 /** The sentence of an issue, the one place where it is made. Lengths without a unit of their own print in `units`. */
@@ -76,7 +93,10 @@ export function renderIssues(issues: readonly Issue[], units: UnitSystem, ending
 }
 
 function end(issue: Issue): readonly (string | undefined)[] {
-  return [issue.because, by(issue), issue.try === undefined ? undefined : `try ${setOption(issue.path, issue.try)}`];
+  const { path, because, via } = issue;
+  const tries = issue.try;
+  if (tries === undefined) return [because, by(issue)];
+  return [because, by(issue), `try ${via === 'file' ? fieldLine(path, tries) : setOption(path, tries, via)}`];
 }
 
 function meant({ didYouMean, because, options = [] }: Issue): readonly string[] {
@@ -90,7 +110,7 @@ const by = ({ from }: Issue): string => `given by ${from}`;
 const subject = ({ path, item }: Issue): string => (item === undefined ? path : `${path}, entry ${item},`);
 
 const expected = (issue: Issue, units: UnitSystem): string =>
-  issue.kind ? mustBe(issue.kind, issue, units) : 'a value';
+  issue.expected ?? (issue.kind ? mustBe(issue.kind, issue, units) : 'a value');
 
 function withUnits({ given, unit }: Issue): string {
   const bare = given.trim();

@@ -1,7 +1,8 @@
 import { defineParams } from '../params/define-params.ts';
 import { quantity } from '../params/fields.ts';
+import type { Outcome } from '../params/read-values.ts';
 import { type GivenFields, group, type ValuesOf } from '../params/spec.ts';
-import { readOwn } from './read-own.ts';
+import { readOwn, valuesOrThrow } from './read-own.ts';
 
 // Smardzewski, Furniture Design (Springer 2015), gives the loads of LC1 to LC4; the places are our convention. The person
 // of LC5 is the mass of EN 1022. Other figures are our convention.
@@ -25,5 +26,9 @@ export type Loads = ValuesOf<typeof FIELDS>;
 
 export type LoadsGiven = GivenFields<typeof FIELDS>;
 
-/** The loads of a design: the usual ones but for what is given. @throws RangeError naming all that is wrong. */
-export const defineLoads = (given: LoadsGiven = {}): Loads => readOwn(loadParams, { loads: given }, 'the loads').loads;
+/** The `loads` of a design, whatever they are: their values, or all that is wrong with them. */
+export const readLoads = (loads: unknown, from = 'the design file'): Outcome<typeof GROUPED> =>
+  readOwn(loadParams, { loads }, from);
+
+/** The loads of a design: the usual ones but for what is given. @throws IssuesError with all that is wrong. */
+export const defineLoads = (given: LoadsGiven = {}): Loads => valuesOrThrow(readLoads(given), 'the loads').loads;

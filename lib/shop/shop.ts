@@ -1,7 +1,8 @@
 import { defineParams } from '../params/define-params.ts';
 import { count, length, quantity } from '../params/fields.ts';
+import type { Outcome } from '../params/read-values.ts';
 import { type GivenFields, group, type ValuesOf } from '../params/spec.ts';
-import { readOwn } from './read-own.ts';
+import { readOwn, valuesOrThrow } from './read-own.ts';
 
 // Defaults: an invented one-person shop with a 12 in planer. Nothing here is a recommendation.
 
@@ -39,10 +40,16 @@ const FIELDS = {
   }),
 };
 
-export const shopParams = defineParams(FIELDS);
+const shopParams = defineParams(FIELDS);
 
 /** What a shop has: machines, clamps, glue, hands. Lengths in mm. */
 export type Shop = ValuesOf<typeof FIELDS>;
 
-/** The shop of `designs/shop.ts`: only what differs from the defaults need be given. @throws RangeError naming all that is wrong. */
-export const defineShop = (given: GivenFields<typeof FIELDS> = {}): Shop => readOwn(shopParams, given, 'the shop');
+export type ShopGiven = GivenFields<typeof FIELDS>;
+
+/** A shop from whatever a file gives: its values, or all that is wrong with them. */
+export const readShop = (given: unknown, from = 'the shop file'): Outcome<typeof FIELDS> =>
+  readOwn(shopParams, given, from);
+
+/** The shop of `designs/shop.ts`: only what differs from the defaults need be given. @throws IssuesError with all that is wrong. */
+export const defineShop = (given: ShopGiven = {}): Shop => valuesOrThrow(readShop(given), 'the shop');

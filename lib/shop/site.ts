@@ -1,7 +1,8 @@
 import { defineParams } from '../params/define-params.ts';
 import { count, flag, length } from '../params/fields.ts';
+import type { Outcome } from '../params/read-values.ts';
 import { type GivenFields, group, type ValuesOf } from '../params/spec.ts';
-import { readOwn } from './read-own.ts';
+import { readOwn, valuesOrThrow } from './read-own.ts';
 
 // A size of 0 means that it is not known: the check then says what it needs.
 
@@ -30,12 +31,18 @@ const FIELDS = {
   }),
 };
 
-export const siteParams = defineParams(FIELDS);
-
 /** Where a table goes and who sits at it. Lengths in mm; 0 for what is not known. */
 export type Site = ValuesOf<typeof FIELDS>;
 
 export type SiteGiven = GivenFields<typeof FIELDS>;
 
-/** @throws RangeError naming all that is wrong. */
-export const defineSite = (given: SiteGiven = {}): Site => readOwn(siteParams, given, 'the site');
+const GROUPED = { site: group('Site', FIELDS) };
+
+const siteParams = defineParams(GROUPED);
+
+/** The `site` of a design, whatever it is: its values, or all that is wrong with them. */
+export const readSite = (site: unknown, from = 'the design file'): Outcome<typeof GROUPED> =>
+  readOwn(siteParams, { site }, from);
+
+/** @throws IssuesError with all that is wrong. */
+export const defineSite = (given: SiteGiven = {}): Site => valuesOrThrow(readSite(given), 'the site').site;

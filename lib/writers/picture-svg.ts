@@ -10,6 +10,8 @@ export interface PictureSvgOptions {
   readonly title: string;
   /** One more line: the size over all. */
   readonly caption?: string;
+  /** A last line, set bold: what must not be overlooked. */
+  readonly warning?: string;
   /** Paper mm that the picture itself may take; it becomes as large as both allow. */
   readonly width?: Mm;
   readonly height?: Mm;
@@ -47,7 +49,12 @@ const number = (value: number): string => formatNumber(value, 2);
  * @throws RangeError for a picture with nothing in it.
  */
 export function writePictureSvg(picture: Picture, options: PictureSvgOptions): string {
-  const { title, caption, width, height, margin } = { caption: '', ...PICTURE_DEFAULTS, ...options };
+  const { title, caption, warning, width, height, margin } = {
+    caption: '',
+    warning: '',
+    ...PICTURE_DEFAULTS,
+    ...options,
+  };
   if (picture.lines.length === 0) throw new RangeError(`the picture ${JSON.stringify(title)} has nothing in it`);
   const points = [...picture.shadow.flat(), ...picture.lines.flatMap((line) => [line.from, line.to])];
   const [left, right] = range(points.map((p) => p[0]));
@@ -64,8 +71,9 @@ export function writePictureSvg(picture: Picture, options: PictureSvgOptions): s
   };
 
   const lettering = [
-    { text: title, size: TITLE },
-    { text: caption, size: CAPTION },
+    { text: title, size: TITLE, bold: false },
+    { text: caption, size: CAPTION, bold: false },
+    { text: warning, size: CAPTION, bold: true },
   ].filter(({ text }) => text !== '');
   const paper = [wide + 2 * margin, tall + 2 * margin + lettering.length * LEADING].map(number).join(' ');
   const [paperWidth, paperHeight] = paper.split(' ');
@@ -84,9 +92,9 @@ export function writePictureSvg(picture: Picture, options: PictureSvgOptions): s
     ...strokes(false, NARROW),
     ...strokes(true, WIDE),
     '</g>',
-    ...lettering.map(({ text, size }, line) => {
+    ...lettering.map(({ text, size, bold }, line) => {
       const [x, y] = [number(wide / 2), number(tall + margin + (line + 0.5) * LEADING)];
-      const font = `font-family="sans-serif" font-size="${number(size * FONT_SIZE)}"`;
+      const font = `font-family="sans-serif" font-size="${number(size * FONT_SIZE)}"${bold ? ' font-weight="bold"' : ''}`;
       return `<text x="${x}" y="${y}" ${font} text-anchor="middle" fill="${INK}">${escapeXml(text)}</text>`;
     }),
     '</svg>',

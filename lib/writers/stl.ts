@@ -20,7 +20,8 @@ const TRIANGLE = 50;
 /**
  * A binary STL file of one or more meshes, in millimetres. The format has no field for units: the header says them.
  *
- * Coordinates are float32 and vertices are snapped together by the serializer, so volumes agree to 3e-5.
+ * Coordinates are float32 and vertices are snapped together by the serializer, so corners move by up to 0.01 mm and
+ * volumes by up to 1e-4.
  *
  * @throws RangeError when the serializer wrote another number of triangles than it was given.
  */

@@ -1,20 +1,24 @@
 import { register } from 'node:module';
 import { pathToFileURL } from 'node:url';
 import type { Complaint } from '../report/complaint.ts';
+import type { Problem } from '../report/problem.ts';
 import { shownPath } from '../report/shown-path.ts';
 import { reasonOf } from './reason-of.ts';
 
 export type LoadedModule =
-  | { readonly module: unknown; readonly complaint?: never }
-  | { readonly complaint: Complaint; readonly module?: never };
+  | { readonly module: unknown; readonly problems?: never }
+  | { readonly problems: readonly Problem[]; readonly module?: never };
 
-/** Runs a file of the maker. Whatever it throws is the maker's to mend, so it becomes a complaint. */
+/** Runs a file of the maker. Whatever it throws is the maker's to mend, so it becomes problems. */
 export async function loadModule(file: string): Promise<LoadedModule> {
   resolveOwnName();
   try {
     return { module: await import(pathToFileURL(file).href) };
   } catch (error) {
-    return { complaint: brokenFile(file, reasonOf(error, file)) };
+    const { IssuesError } = await import('tablewright');
+    if (error instanceof IssuesError)
+      return { problems: error.issues.map((one) => ({ ...one, from: shownPath(file) })) };
+    return { problems: [brokenFile(file, reasonOf(error, file))] };
   }
 }
 

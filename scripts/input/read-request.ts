@@ -23,13 +23,13 @@ export type RequestOutcome =
 
 /** Loads a design and reads its values; what was already wrong with the inputs is told with the rest. */
 export async function readRequest(ref: DesignRef, inputs: Inputs): Promise<RequestOutcome> {
-  const { design, complaint } = await loadDesign(ref);
-  if (!design) return { problems: [...inputs.problems, complaint], units: undefined };
-  const { shop, complaint: noShop } = await loadShop();
+  const { design, problems: broken } = await loadDesign(ref);
+  if (!design) return { problems: [...inputs.problems, ...broken], units: undefined };
+  const { shop, problems: noShop = [] } = await loadShop();
   const given = { values: design.values, from: 'the design file' };
   const sources = inputs.file ? [given, inputs.file] : [given];
   const { values, issues = [] } = inputs.incomplete ? {} : readSources(design.params, sources, inputs.overrides);
-  const problems = [...inputs.problems, ...(noShop ? [noShop] : []), ...issues];
+  const problems = [...inputs.problems, ...noShop, ...issues];
   if (!values || !shop || problems.length > 0) return { problems, units: design.units };
   return { request: { ref, design: guardCompose(design, ref), values, shop } };
 }

@@ -13,18 +13,9 @@ export function reasonOf(error: unknown, file: string): string {
     const [, at = '', line, column, text] = syntax;
     return `${shownPath(at)}, line ${line}, column ${Number(column) + 1}: ${text}`;
   }
-  const said = gist(error.message).replaceAll(`${process.cwd()}${path.sep}`, '');
+  const said = error.message.split('\n')[0]!.replaceAll(`${process.cwd()}${path.sep}`, '');
   const at = placeIn(error, path.dirname(file));
   return `${at ? `${at}: ` : ''}${error.name === 'Error' ? '' : `${error.name}: `}${said || 'no reason is given'}`;
-}
-
-/**
- * The first line of a message, and the first line of every problem that it lists: what was given by whom and what to
- * type instead is meant for parameters.
- */
-export function gist(message: string): string {
-  const [first = '', ...rest] = message.split('\n');
-  return [first, ...rest.filter((line) => line.startsWith('error: ')).map((line) => line.slice(7))].join('\n');
 }
 
 /** The innermost line of a stack that lies in a folder: `design.ts, line 12`. */

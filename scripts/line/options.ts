@@ -4,6 +4,8 @@ import type { UnitSystem } from '../../lib/units/format-length.ts';
 export interface Options {
   readonly set: readonly string[];
   readonly params: string | undefined;
+  readonly vary: readonly string[];
+  readonly chart: string | undefined;
   readonly out: string | undefined;
   readonly units: UnitSystem | undefined;
   readonly only: readonly string[] | undefined;
@@ -38,6 +40,17 @@ export const OPTIONS: { readonly [K in OptionName]: OptionSpec } = {
     value: 'file.json',
     example: '--params values.json',
     summary: 'values of parameters from a file, nested as in a design; --set wins over it',
+  },
+  vary: {
+    value: 'path=values',
+    example: '--vary "top.edgeThickness=1 in..1 1/2 in:5"',
+    repeatable: true,
+    summary: 'what the checks say over a range, from..to:count, or over values with commas between; two make a grid',
+  },
+  chart: {
+    value: 'file.svg',
+    example: '--chart edge.svg',
+    summary: 'draws what --vary finds',
   },
   out: {
     value: 'folder',

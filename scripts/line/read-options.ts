@@ -72,6 +72,8 @@ function optionsOf(values: ReadonlyMap<OptionName, readonly string[]>): Options 
   return {
     set: values.get('set') ?? [],
     params: last('params'),
+    vary: values.get('vary') ?? [],
+    chart: last('chart'),
     out: last('out'),
     units: last('units') as UnitSystem | undefined,
     only: values.get('only')?.flatMap((names) => names.split(',').map((name) => name.trim())),

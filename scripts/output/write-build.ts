@@ -1,70 +1,42 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
-import { type Step as BuildStep, buildFiles } from 'tablewright';
-import type { Request } from '../input/read-request.ts';
-import { countVerdicts, type VerdictCounts } from '../report/findings-text.ts';
+import { type Job, jobFiles } from 'tablewright';
 import { type OutFolder, openOutFolder } from './out-folder.ts';
+import type { TimedSteps } from './timed-steps.ts';
 import { whenStopped } from './when-stopped.ts';
 
 export interface WriteOptions {
+  /** Of the design, and of its folder. */
+  readonly name: string;
   /** The folder above those of the designs. */
   readonly out: string;
   readonly only: readonly string[] | undefined;
-  /** Told when a step is done. */
-  onStep(step: Step): void;
+  readonly steps: TimedSteps;
 }
 
-interface Step {
-  readonly name: string;
-  readonly seconds: number;
-}
-
-export interface Written {
-  /** In the order of their paths. */
-  readonly files: readonly { readonly path: string; readonly bytes: number }[];
-  readonly steps: readonly Step[];
-  readonly counts: VerdictCounts;
+/** In the order of its path. */
+export interface WrittenFile {
+  readonly path: string;
+  readonly bytes: number;
 }
 
 /** Makes the files of a design and swaps them in; on any failure or interruption the old folder stays as it was. */
-export async function writeBuild({ ref, design, values, shop }: Request, options: WriteOptions): Promise<Written> {
-  const folder = openOutFolder(options.out, ref.name);
+export async function writeBuild(job: Job, { name, out, only, steps }: WriteOptions): Promise<readonly WrittenFile[]> {
+  const folder = openOutFolder(out, name);
   const stop = new AbortController();
   const release = whenStopped(() => {
     stop.abort();
     folder.discard();
   });
-  const steps = stopwatch(options.onStep);
   try {
-    const only = options.only ? { only: options.only } : {};
-    const { job, files } = await buildFiles(design, values, { ...only, shop, onStep: steps.onStep, stop: stop.signal });
+    const files = await jobFiles(job, { ...(only ? { only } : {}), onStep: steps.onStep, stop: stop.signal });
     await writeAll(folder, files);
     folder.swapIn();
     const sizes = [...files].map(([path, bytes]) => ({ path, bytes: bytes.length }));
-    return {
-      files: sizes.toSorted((a, b) => (a.path < b.path ? -1 : 1)),
-      steps: steps.done,
-      counts: countVerdicts(job.findings),
-    };
+    return sizes.toSorted((a, b) => (a.path < b.path ? -1 : 1));
   } finally {
     folder.discard();
     release();
   }
-}
-
-/** Times the steps of a build, and lets signals in between them. */
-function stopwatch(tell: WriteOptions['onStep']) {
-  const done: Step[] = [];
-  let started = 0;
-  const onStep = async ({ name, phase }: BuildStep): Promise<void> => {
-    if (phase === 'end') {
-      const step = { name, seconds: (performance.now() - started) / 1000 };
-      done.push(step);
-      tell(step);
-    }
-    await nextTurn();
-    started = performance.now();
-  };
-  return { done, onStep };
 }
 
 /** One file a turn, so that a signal finds its handler between them. */

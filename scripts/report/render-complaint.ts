@@ -21,6 +21,9 @@ const ENTRIES: { readonly [K in ComplaintCode]: Entry } = {
   'not-a-choice': wrongUse(
     ({ given, subject, options = [] }) => `${subject} is ${quoted(given)}; it must be ${either(options)}`,
   ),
+  'needs-option': wrongUse(({ given, subject }) => `${given} goes only with ${subject}`),
+  'not-beside': wrongUse(({ given, subject }) => `${given} does not go with ${subject}`),
+  'wrong-ending': wrongUse(({ given, subject }) => `${subject} is ${quoted(given)}; its name must end in .svg`),
   'design-missing': wrongUse(({ subject }) => `${subject} needs a design`),
   'too-many-arguments': wrongUse(({ given, subject }) => `${quoted(given)} is one too many for ${subject}`),
   'unknown-design': wrongUse(({ given }) => `there is no design ${given}`),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { chainsOf } from '../../lib/derive/drawings/chains.ts';
 import { hiddenLines } from '../../lib/derive/drawings/hidden-lines.ts';
-import { hullOf } from '../../lib/derive/drawings/hull.ts';
+import { hullOf } from '../../lib/geometry/hull.ts';
 import { gaps, union } from '../../lib/derive/drawings/interval.ts';
 import { joinCollinear, type Piece } from '../../lib/derive/drawings/join-collinear.ts';
 import { toView, VIEWS, type View, viewFrom } from '../../lib/derive/drawings/view.ts';

@@ -17,6 +17,13 @@ export interface AuditedDim {
   readonly blockTexts: readonly string[];
 }
 
+/** A run of straight lines and arcs; the bulge of a point belongs to the side that leaves it. */
+export interface AuditedPolyline {
+  readonly layer: string;
+  readonly closed: boolean;
+  readonly points: readonly (readonly [x: number, y: number, bulge: number])[];
+}
+
 export interface AuditReport {
   readonly version: string;
   readonly errors: readonly string[];
@@ -31,6 +38,7 @@ export interface AuditReport {
   readonly linetypes: readonly string[];
   readonly kinds: readonly string[];
   readonly texts: readonly string[];
+  readonly polylines: readonly AuditedPolyline[];
   readonly dims: readonly AuditedDim[];
 }
 
@@ -39,10 +47,13 @@ const PYTHON = '/usr/bin/python3';
 const SCRIPT = fileURLToPath(new URL('dxf-audit.py', import.meta.url));
 const NOT_INSTALLED = 3;
 
-/** What ezdxf (Debian's `python3-ezdxf`) says of a file, or nothing when it is not installed here. */
-export function auditDxf(text: string): AuditReport | undefined {
-  const run = spawnSync(PYTHON, [SCRIPT], { input: text, encoding: 'utf8', maxBuffer: 1 << 26 });
+/** What ezdxf (Debian's `python3-ezdxf`) says of some files, or nothing when it is not installed here. */
+export function auditDxfs(texts: readonly string[]): readonly AuditReport[] | undefined {
+  const run = spawnSync(PYTHON, [SCRIPT], { input: JSON.stringify(texts), encoding: 'utf8', maxBuffer: 1 << 28 });
   if (run.error || run.status === NOT_INSTALLED) return undefined;
   if (run.status !== 0) throw new Error(`the reader stopped with code ${run.status}: ${run.stderr}`);
-  return JSON.parse(run.stdout) as AuditReport;
+  return JSON.parse(run.stdout) as AuditReport[];
 }
+
+/** What ezdxf says of one file. */
+export const auditDxf = (text: string): AuditReport | undefined => auditDxfs([text])?.[0];

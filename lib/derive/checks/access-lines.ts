@@ -41,6 +41,8 @@ export const BEHIND_SEAT = read(
   'kitchen planning guideline: behind a seat 32 in, 36 in to edge past, 44 in to walk past (second-hand)',
 );
 
-/** Where the limits of ordinary places come from. */
-export const SEATING =
-  'seating of the site; its defaults follow published dining-table guidance (read in excerpt): place 23 in least and 30 in roomy, thigh 6 to 7 in over a seat of 17 to 18 in, overhang at an end 12 in least';
+/**
+ * Where the limits of ordinary places come from: place 23 in least and 30 in roomy, thigh 6 to 7 in over a seat of 17 to
+ * 18 in, overhang at an end 12 in least.
+ */
+export const SEATING = 'seating of the site; its defaults follow published dining-table guidance (read in excerpt)';

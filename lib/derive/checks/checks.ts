@@ -1,4 +1,5 @@
 import type { Finding } from '../../model/finding.ts';
+import { access } from './access.ts';
 import type { Check, CheckContext } from './check.ts';
 import { crossGrain } from './cross-grain.ts';
 import { cutsInStock } from './cuts-in-stock.ts';
@@ -10,11 +11,13 @@ import { glueUp } from './glue-up.ts';
 import { jointStrength } from './joint-strength.ts';
 import { lifting } from './lifting.ts';
 import { lumberThickness } from './lumber-thickness.ts';
+import { route } from './route.ts';
 import { sag } from './sag.ts';
 import { screwCover } from './screw-cover.ts';
 import { screwHold } from './screw-hold.ts';
 import { screwsAndSlots } from './screws-and-slots.ts';
 import { seasons } from './seasons.ts';
+import { shopLimits } from './shop-limits.ts';
 import { slotCover } from './slot-cover.ts';
 import { slotTravel } from './slot-travel.ts';
 import { sway } from './sway.ts';
@@ -43,6 +46,9 @@ export const CHECKS: readonly Check[] = [
   glueUp,
   lifting,
   lumberThickness,
+  shopLimits,
+  access,
+  route,
 ];
 
 /** What all checks say of a piece, in their order. */

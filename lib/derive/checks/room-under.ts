@@ -1,6 +1,6 @@
 import { toOuter } from '../../geometry/frame.ts';
 import { heightAt, type Surface, sectionAlong, surfaceToOuter } from '../../geometry/surface.ts';
-import type { Vec2 } from '../../geometry/vec.ts';
+import type { Vec2, Vec3 } from '../../geometry/vec.ts';
 import { type Assembly, placeOf, visibleParts } from '../../model/assembly.ts';
 import type { Part } from '../../model/part.ts';
 import type { Mm } from '../../units/mm.ts';
@@ -30,14 +30,13 @@ export interface RoomUnder {
 export function roomUnder(assembly: Assembly): RoomUnder | undefined {
   const top = assembly.parts.find((p) => p.body.kind === 'panel');
   if (top?.body.kind !== 'panel') return undefined;
-  const { length, width, underside } = top.body;
+  const { underside } = top.body;
   const frame = placeOf(assembly, top.id);
-  const corners = [0, length].flatMap((x) => [-width / 2, width / 2].map((y) => toOuter(frame, [x, y, 0])));
   const inside = new Set([top.id, ...(top.members ?? [])]);
   const base = visibleParts(assembly).filter((p) => !inside.has(p.id) && p.kind !== 'looseTenon');
   return {
     top,
-    box: boundsOf(corners),
+    box: placedBox(assembly, top),
     underside: surfaceToOuter(underside, frame),
     obstacles: base.map((part) => ({ part, box: placedBox(assembly, part) })),
   };
@@ -46,7 +45,17 @@ export function roomUnder(assembly: Assembly): RoomUnder | undefined {
 /** The box around a part where it stands, mm in the table's frame. */
 export function placedBox(assembly: Assembly, part: Part): Bounds {
   const frame = placeOf(assembly, part.id);
-  return boundsOf(blankOf(part).vertices.map((p) => toOuter(frame, p)));
+  return boundsOf(outerPoints(part).map((p) => toOuter(frame, p)));
+}
+
+/** Points of a part that reach as far as the part does, in its own frame. */
+function outerPoints(part: Part): Vec3[] {
+  const { body, finished } = part;
+  if (body.kind !== 'panel') return blankOf(part).vertices;
+  const { length, width } = body;
+  return [0, length].flatMap((x) =>
+    [-width / 2, width / 2].flatMap((y) => [0, finished.thickness].map((z): Vec3 => [x, y, z])),
+  );
 }
 
 /**

@@ -103,7 +103,13 @@ export function lowestAbove(
     });
 }
 
-/** The piece that one meets first. */
+/** The piece that one meets first; of several at one depth the tallest. */
 export function nearest(pieces: readonly Hindrance[]): InTheWay | undefined {
-  return pieces.map((p) => ({ part: p.part.id, deep: Math.max(0, p.seen.deep[0]) })).sort((a, b) => a.deep - b.deep)[0];
+  const [first] = pieces
+    .map(({ part, seen }) => ({ part: part.id, deep: Math.max(0, seen.deep[0]), tall: seen.up[1] - seen.up[0] }))
+    .sort((a, b) => (Math.abs(a.deep - b.deep) > SAME ? a.deep - b.deep : b.tall - a.tall));
+  return first && { part: first.part, deep: first.deep };
 }
+
+/** Rounding, mm. */
+const SAME: Mm = 1e-6;

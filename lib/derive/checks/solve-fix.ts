@@ -15,8 +15,8 @@ export interface Goal {
 /** Most fixes that a finding shows. */
 const MOST = 2;
 
-/** Most pieces that are put together and measured for one lever. */
-const TRIES = 9;
+/** Most pieces that are put together and measured for one way of one lever. */
+const TRIES = 16;
 
 /**
  * The least change of each lever alone that brings the value to its limit, found by trying: "top.edgeThickness 1 3/8 in
@@ -48,9 +48,28 @@ function leastMove(tune: Tune, goal: Goal, path: string, start: number | undefin
   return leastMoveThatWay(tune, goal, path, start, 1) ?? leastMoveThatWay(tune, goal, path, start, -1);
 }
 
+/** A piece that was tried: so many steps on, and what was measured of it. */
+interface Try {
+  readonly steps: number;
+  readonly reached: number | undefined;
+}
+
+/** What the tries have told so far. */
+interface Known {
+  /** The furthest try that falls short, and the one before it. */
+  readonly short: Try;
+  readonly before?: Try;
+  /** The nearest try that reaches the limit. */
+  readonly good?: { readonly steps: number; readonly reached: number };
+  /** The least number of steps that need not be tried. */
+  readonly upper: number;
+  /** Whether `upper` was refused, or led away from the limit: then the last step before it may be no better. */
+  readonly blocked: boolean;
+}
+
 /**
- * The least number of steps that reaches the limit. The first step tells whether the lever helps at all; from there the
- * slope tells how far to go, and the least step is closed in from both sides.
+ * The least number of steps that reaches the limit. The first step tells whether the lever helps at all; from there
+ * straight lines through the last two tries tell how far to go, and the least step is closed in from both sides.
  */
 function leastMoveThatWay(
   tune: Tune,
@@ -59,57 +78,70 @@ function leastMoveThatWay(
   start: number | undefined,
   way: 1 | -1,
 ): Found | undefined {
+  const { valueAt, most } = gridOf(tune, path, way);
+  let known: Known = { short: { steps: 0, reached: start }, upper: most + 1, blocked: false };
+  let next = 1;
+  for (let k = 0; k < TRIES && next > known.short.steps && next < known.upper; k++) {
+    const moved = tune.moved(path, valueAt(next));
+    const learned = learn(goal, known, { steps: next, reached: moved && goal.measure(moved) });
+    if (!learned) break;
+    known = learned;
+    next = nextTry(goal, known, k % 2 === 1);
+  }
+  return known.good && { value: valueAt(known.good.steps), reached: known.good.reached };
+}
+
+/** The values of a lever one way, counted in steps from where it stands, without the dust of floating point. */
+function gridOf(
+  tune: Tune,
+  path: string,
+  way: 1 | -1,
+): { readonly valueAt: (steps: number) => number; readonly most: number } {
   const now = tune.value(path)!;
   const step = tune.step(path);
   const { min, max } = tune.limits(path);
-  const valueAt = (steps: number): number => snapped(now, steps * way, step);
-  const measure = (steps: number): number | undefined => {
-    const moved = tune.moved(path, valueAt(steps));
-    return moved && goal.measure(moved);
-  };
-  const isGood = (reached: number): boolean =>
-    goal.want === 'at most' ? reached <= goal.limit : reached >= goal.limit;
-  let most = Math.floor((way > 0 ? max - now : now - min) / step + 1e-9);
-  let short = { steps: 0, reached: start };
-  let good: { steps: number; reached: number } | undefined;
-  let next = 1;
-  for (let k = 0; k < TRIES && next <= most && next > short.steps; k++) {
-    const reached = measure(next);
-    if (reached === undefined) most = next - 1;
-    else if (isGood(reached)) good = { steps: next, reached };
-    else if (!helps(goal, short.reached, reached)) break;
-    else short = { steps: next, reached };
-    if (good && good.steps - short.steps === 1) break;
-    next = nextTry(goal, start, short, good?.steps, most);
-  }
-  return good && { value: valueAt(good.steps), reached: good.reached };
+  const from = way > 0 ? Math.floor(now / step + DUST) : Math.ceil(now / step - DUST);
+  const last = way > 0 ? Math.floor(max / step + DUST) : Math.ceil(min / step - DUST);
+  return { valueAt: (steps) => Number(((from + steps * way) * step).toFixed(9)), most: (last - from) * way };
 }
 
-const helps = (goal: Goal, before: number | undefined, after: number): boolean =>
-  before === undefined || (goal.want === 'at most' ? after < before - SAME : after > before + SAME);
+const DUST = 1e-9;
+
+/** What is known after one more try; undefined when the lever is of no use. */
+function learn(goal: Goal, known: Known, tried: Try): Known | undefined {
+  const { steps, reached } = tried;
+  const { short, good } = known;
+  if (reached === undefined) return { ...known, upper: steps, blocked: true };
+  if (excess(goal, reached) <= REACHED) return { ...known, good: { steps, reached }, upper: steps };
+  const nearer = short.reached === undefined ? 1 : excess(goal, short.reached) - excess(goal, reached);
+  if (good || nearer > SAME) return { ...known, before: short, short: tried };
+  return nearer < -SAME && short.steps > 0 ? { ...known, upper: steps, blocked: true } : undefined;
+}
+
+/** How far a value is on the wrong side of the limit. */
+const excess = ({ want, limit }: Goal, value: number): number => (want === 'at most' ? value - limit : limit - value);
+
+/** A value this near to its limit keeps it, as the verdicts have it. */
+const REACHED = 1e-6;
 
 /** A lever that moves the value by less than this does nothing. */
 const SAME = 1e-9;
 
-/** Where the straight line through the start and the last try that fell short meets the limit; between what is known. */
-function nextTry(
-  goal: Goal,
-  start: number | undefined,
-  short: { readonly steps: number; readonly reached: number | undefined },
-  good: number | undefined,
-  most: number,
-): number {
-  const upper = good ?? most + 1;
-  if (start === undefined || short.reached === undefined || short.steps === 0)
-    return Math.floor((short.steps + upper) / 2);
-  const perStep = (short.reached - start) / short.steps;
-  const guess = Math.ceil((goal.limit - start) / perStep);
-  const reach = Number.isFinite(guess) ? guess : 2 * short.steps;
-  return Math.max(short.steps + 1, Math.min(reach, upper - 1));
+/**
+ * Where the straight line through the last two tries meets the limit, between what is known; in the middle when the line
+ * leads to where nothing is to be found, or when it is time to `halve` what is left between a good try and a short one.
+ */
+function nextTry(goal: Goal, { short, before, good, upper, blocked }: Known, halve: boolean): number {
+  const middle = Math.floor((short.steps + upper) / 2);
+  const guess = good && halve ? middle : crossing(goal, short, good ?? before);
+  const wanted = guess ?? 2 * short.steps;
+  return Math.max(short.steps + 1, blocked && wanted >= upper ? middle : Math.min(wanted, upper - 1));
 }
 
-/** `count` steps on from `now`, on the grid of the step, without the dust of floating point. */
-function snapped(now: number, count: number, step: number): number {
-  const from = count > 0 ? Math.floor(now / step + 1e-9) : Math.ceil(now / step - 1e-9);
-  return Number(((from + count) * step).toFixed(9));
+/** The number of steps at which the line through two tries meets the limit; undefined when it does not tell. */
+function crossing(goal: Goal, short: Try, other: Try | undefined): number | undefined {
+  if (short.reached === undefined || other?.reached === undefined) return undefined;
+  const perStep = (other.reached - short.reached) / (other.steps - short.steps);
+  const steps = Math.ceil(short.steps + (goal.limit - short.reached) / perStep - DUST);
+  return Number.isFinite(steps) ? steps : undefined;
 }

@@ -84,7 +84,7 @@ export function tableModel(assembly: Assembly): TableModel | undefined {
 }
 
 /** Mass of some parts; tenons are left out and so are their mortises, which they fill. */
-function weigh(assembly: Assembly, parts: readonly Part[]): Mass {
+export function weigh(assembly: Assembly, parts: readonly Part[]): Mass {
   return together(
     parts.map((part) => {
       const { volume, center } = massCenter(blankOf(part));
@@ -130,7 +130,7 @@ function worldPoints(assembly: Assembly, part: Part): Vec3[] {
 /** Corners this close to the lowest one stand on the floor, mm. */
 const ON_FLOOR = 0.05;
 
-function contactsOf(assembly: Assembly, base: readonly Part[]): [number, number][] {
+export function contactsOf(assembly: Assembly, base: readonly Part[]): [number, number][] {
   const pads = base.filter((p) => p.kind === 'pad');
   if (pads.length > 0) {
     return pads.map((p) => {

@@ -1,11 +1,11 @@
 import { type Assembly, partOf, visibleParts } from '../../model/assembly.ts';
-import type { Part } from '../../model/part.ts';
 import type { Mm } from '../../units/mm.ts';
 import type { SpeciesId } from '../../wood/species-id.ts';
 import type { ThicknessClassId } from '../../wood/thickness-classes.ts';
 import { areaOf } from '../solids/solid.ts';
 import { blankOf } from '../solids/solid-of.ts';
-import type { CutList } from './cut-list.ts';
+import { marksText } from './building-order.ts';
+import { type CutList, isFromOffcuts } from './cut-list.ts';
 
 /** Rough lumber of one wood and thickness. */
 export interface LumberNeed {
@@ -43,7 +43,7 @@ export interface PadNeed {
 /** All that must be in the shop to make the piece. */
 export interface Bill {
   readonly lumber: readonly LumberNeed[];
-  /** Kinds of pieces that no lumber is thick enough for: they must be glued up. */
+  /** Pieces that no lumber is thick enough for, "post P1 to P4": they must be glued up. */
   readonly tooThick: readonly string[];
   readonly tenons: readonly TenonNeed[];
   readonly screws: readonly ScrewNeed[];
@@ -63,7 +63,7 @@ export function bill(assembly: Assembly, list: CutList): Bill {
   const { glueSpread, coats, coverage, spare } = assembly.supplies;
   return {
     lumber: lumberNeeds(list),
-    tooThick: list.rows.filter((r) => !r.lumber && r.boardFeet === 0 && isBought(r.kind)).map((r) => r.name),
+    tooThick: list.rows.filter((r) => !r.lumber && !isFromOffcuts(r)).map((r) => `${r.name} ${marksText(r.marks)}`),
     tenons: tenonNeeds(list),
     screws: screwNeeds(assembly),
     washers: assembly.fixings.length,
@@ -72,8 +72,6 @@ export function bill(assembly: Assembly, list: CutList): Bill {
     finish: { area, coats, liters: ((area / 1e6) * coats * (1 + spare)) / coverage },
   };
 }
-
-const isBought = (kind: Part['kind']): boolean => kind !== 'looseTenon' && kind !== 'pad';
 
 /** mm² of the faces that meet in the joints of the piece. */
 export const jointArea = (assembly: Assembly): number => assembly.joints.reduce((sum, j) => sum + j.glueArea, 0);

@@ -37,6 +37,8 @@ export interface CutList {
 /** Cut from strips and offcuts of the rest: listed, but no lumber is bought for them. */
 const FROM_OFFCUTS: ReadonlySet<PartKind> = new Set(['looseTenon', 'pad']);
 
+export const isFromOffcuts = ({ kind }: Pick<CutListRow, 'kind'>): boolean => FROM_OFFCUTS.has(kind);
+
 /** What a hardwood yard has in the rack; 7/4 is cut to order (common practice, no source). */
 export const STOCKED: readonly ThicknessClass[] = THICKNESS_CLASSES.filter((c) => c.id !== '7/4');
 
@@ -68,7 +70,7 @@ function likeness({ name, kind, wood, finished, rough, notes }: Part): string {
 
 function row(group: readonly Part[]): CutListRow {
   const { name, kind, finished, rough, wood, notes } = group[0]!;
-  const lumber = FROM_OFFCUTS.has(kind) ? undefined : classFor(rough.thickness, STOCKED);
+  const lumber = isFromOffcuts({ kind }) ? undefined : classFor(rough.thickness, STOCKED);
   const feet = (size: Size): number =>
     lumber ? boardFeetNominal(lumber.nominal, size.width, size.length) * group.length : 0;
   return {

@@ -6,6 +6,9 @@ import type { Face, Solid } from './solid.ts';
 /** Closer than this to the common edge counts as on it, mm. */
 const ON_LINE = 1e-7;
 
+/** A face that the axis of the pocket meets at less than this is only grazed: sine of 30 degrees. */
+const GRAZED = 0.5;
+
 /** An edge of the host's outer loop and the face on its other side. */
 interface SharedEdge {
   readonly other: Face;
@@ -24,7 +27,8 @@ interface Step {
 
 /**
  * Opens two faces for a ring that lies across their common edge: the ring is cut at the edge, and each face gets its part
- * as a bite out of its outer loop. The ring runs clockwise seen from outside.
+ * as a bite out of its outer loop. The ring runs clockwise seen from outside, square to the direction `n`. A face that
+ * looks the other way, or is only grazed, is not opened.
  *
  *      other │ ╭──╮
  *     ───────┼─┤  ├─────── common edge
@@ -36,9 +40,12 @@ export function bite(
   solid: Solid,
   host: Face,
   ring: readonly Vec3[],
+  n: Vec3,
   slide: (f: Face, p: Vec3) => Vec3,
 ): Mouth | undefined {
+  const way = Math.sign(dot(host.normal, n));
   for (const edge of sharedEdges(solid, host)) {
+    if (way * dot(edge.other.normal, n) < GRAZED) continue;
     const steps = splitRing(solid, host, edge, ring, slide);
     const enters = steps.findIndex((s, i) => s.side === 0 && steps[(i + 1) % steps.length]!.side === 1);
     if (steps.filter((s) => s.side === 0).length !== 2 || enters < 0) continue;

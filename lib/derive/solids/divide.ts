@@ -1,4 +1,4 @@
-import { type Plane, planeHeight, type Surface } from '../../geometry/surface.ts';
+import { heightAt, type Plane, planeHeight, type Surface } from '../../geometry/surface.ts';
 import type { Vec2 } from '../../geometry/vec.ts';
 
 /** A convex plan polygon parted by the creases of a surface; points that neighbours share are the same index. */
@@ -14,10 +14,9 @@ export interface DividedPlan {
 
 interface Corner {
   readonly at: Vec2;
-  /** What lines meet here: a corner, an edge and a crease, or two creases. Equal keys are the same point. */
+  /** What meets here: a corner, an edge and planes, or planes alone. Equal keys are the same point. */
   readonly key: string;
-  /** The line from here to the next corner, and which edge of the polygon it is part of, if any. */
-  readonly line: string;
+  /** Which edge of the polygon the line from here to the next corner is part of, if any; otherwise it is a crease. */
   readonly edge?: number;
 }
 
@@ -35,15 +34,14 @@ export function dividePlan(polygon: readonly Vec2[], surface: Surface): DividedP
     points.push(corner.at);
     return points.length - 1;
   };
-  const start = polygon.map((at, i): Corner => ({ at, key: `corner ${i}`, line: `edge ${i}`, edge: i }));
+  const start = polygon.map((at, i): Corner => ({ at, key: `corner ${i}`, edge: i }));
   start.forEach(indexOf);
   const onEdge = polygon.map(() => new Map<number, string>());
   const regions: { plane: string; loop: number[] }[] = [];
   surface.planes.forEach((plane, i) => {
     let region = start;
     surface.planes.forEach((other, j) => {
-      if (i !== j)
-        region = keepWhereMade(region, plane, other, surface, i < j ? `crease ${i}|${j}` : `crease ${j}|${i}`);
+      if (i !== j) region = keepWhereMade(region, plane, other, surface, i < j);
     });
     if (region.length < 3) return;
     const loop = region.map(indexOf);
@@ -63,13 +61,21 @@ export function dividePlan(polygon: readonly Vec2[], surface: Surface): DividedP
   return { points, regions, edges, edgePlanes };
 }
 
-/** The part of a polygon over which `plane` beats `other`. */
-function keepWhereMade(polygon: Corner[], plane: Plane, other: Plane, surface: Surface, crease: string): Corner[] {
+/** A crease point is named by the edge it lies on, if any, and all the planes that meet there: two, three or more. */
+function nameOf(edge: number | undefined, at: Vec2, surface: Surface): string {
+  const height = heightAt(surface, at[0], at[1]);
+  const meeting = surface.planes.flatMap((p, i) => (Math.abs(planeHeight(p, at[0], at[1]) - height) < ON ? [i] : []));
+  return `${edge === undefined ? 'inside' : `edge ${edge}`} ${meeting.join('|')}`;
+}
+
+/** The part of a polygon over which `plane` beats `other`; of two that are the same there, the first does. */
+function keepWhereMade(polygon: Corner[], plane: Plane, other: Plane, surface: Surface, first: boolean): Corner[] {
   const sign = surface.take === 'highest' ? 1 : -1;
   const excess = polygon.map(({ at }) => {
     const d = sign * (planeHeight(plane, at[0], at[1]) - planeHeight(other, at[0], at[1]));
     return Math.abs(d) < ON ? 0 : d;
   });
+  if (excess.every((d) => d === 0)) return first ? polygon : [];
   if (excess.every((d) => d >= 0)) return polygon;
   if (excess.every((d) => d <= 0)) return [];
   const kept: Corner[] = [];
@@ -78,14 +84,14 @@ function keepWhereMade(polygon: Corner[], plane: Plane, other: Plane, surface: S
     const here = excess[k]!;
     const there = excess[next]!;
     if (here > 0) kept.push(corner);
-    if (here === 0) kept.push(there >= 0 ? corner : { at: corner.at, key: corner.key, line: crease });
+    if (here === 0) kept.push(there >= 0 ? corner : { at: corner.at, key: corner.key });
     if (here * there < 0) {
       const t = here / (here - there);
       const a = corner.at;
       const b = polygon[next]!.at;
       const at: Vec2 = [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
-      const key = [corner.line, crease].sort().join(' x ');
-      kept.push(here > 0 ? { at, key, line: crease } : { ...corner, at, key });
+      const key = nameOf(corner.edge, at, surface);
+      kept.push(here > 0 ? { at, key } : { ...corner, at, key });
     }
   });
   return kept;

@@ -16,7 +16,7 @@ export function openMouth(solid: Solid, host: Face, ring: readonly Vec3[], n: Ve
     return along(p, n, -reach(p, origin, f.normal) / dot(f.normal, n));
   };
   const flat = ring.map((p) => slide(host, p));
-  if (!flat.every((p) => insideLoop(solid, host, p) === 'inside')) return bite(solid, host, ring, slide);
+  if (!flat.every((p) => insideLoop(solid, host, p) === 'inside')) return bite(solid, host, ring, n, slide);
   const points = flat.map((p) => {
     solid.vertices.push(p);
     return solid.vertices.length - 1;

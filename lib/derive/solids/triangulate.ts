@@ -13,7 +13,10 @@ export function triangulate(solid: Solid): Triangles {
   return out;
 }
 
-/** Appends the triangles of one face. @throws RangeError when they do not cover it (our fault, never the maker's). */
+/**
+ * Appends the triangles of one face. Loops that cross each other, as pockets that should be refused make them, cannot be
+ * covered; they get the triangles that earcut finds.
+ */
 export function triangulateFace(vertices: readonly Vec3[], f: Face, out: Triangles): void {
   const outer = f.loops[0]!;
   if (f.loops.length === 1 && isConvex(vertices, outer, f.normal)) {
@@ -32,7 +35,7 @@ export function triangulateFace(vertices: readonly Vec3[], f: Face, out: Triangl
       index.push(i);
     }
   });
-  const triangles = earcut(flat, holes);
+  const triangles = cover(flat, holes);
   // earcut keeps the turn of the flat outline; the dropped axis tells whether that is the turn of the face.
   const flip = flatTurn(vertices, outer, u, v) < 0 === triangleTurn(flat, triangles) < 0;
   for (let t = 0; t < triangles.length; t += 3) {
@@ -42,6 +45,26 @@ export function triangulateFace(vertices: readonly Vec3[], f: Face, out: Triangl
     if (straight.size === 0) out.push(a, b, c);
     else putSplit(straight, a, b, c, out);
   }
+}
+
+/** Ways to look at an outline, radians. */
+const LOOKS = [0.4, 1.3, 2.2, 2.9];
+
+/**
+ * The triangles of a flat outline with holes. earcut joins holes to the outline by bridges and may lose a corner that is
+ * in line with one; seen from another side the bridges are others.
+ */
+function cover(flat: readonly number[], holes: readonly number[]): readonly number[] {
+  const whole = 3 * (flat.length / 2 + 2 * holes.length - 2);
+  const first = earcut(flat, holes);
+  if (first.length === whole) return first;
+  const others = LOOKS.map((look) => earcut(turned(flat, look), holes));
+  return others.find((triangles) => triangles.length === whole) ?? first;
+}
+
+function turned(flat: readonly number[], by: number): number[] {
+  const [c, s] = [Math.cos(by), Math.sin(by)];
+  return flat.map((here, k) => (k % 2 === 0 ? c * here - s * flat[k + 1]! : s * flat[k - 1]! + c * here));
 }
 
 /** Appends a triangle, split at the points that lie straight on its sides. */

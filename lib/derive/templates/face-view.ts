@@ -2,6 +2,12 @@ import { type Frame, turnIn } from '../../geometry/frame.ts';
 import type { Outline } from '../../geometry/outline.ts';
 import type { Vec2 } from '../../geometry/vec.ts';
 
+/** The outline of a part on its sheet, and of its far face when the cut is not square to the face. */
+export interface FaceOutlines {
+  readonly near: Outline;
+  readonly far?: Outline;
+}
+
 /**
  * A part seen square on its reference face as it stands: what a template shows when it is laid on that face. The z axis of
  * the part runs away from the viewer, so its x and y appear mirrored: an outline is walked backwards to stay

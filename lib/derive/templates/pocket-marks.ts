@@ -39,8 +39,8 @@ export function pocketMark(pocket: Pocket, face: Outline): PocketMark {
   };
 }
 
-/** Cut from the far face, so that the wood hides it. */
-export const isFromFar = (pocket: Pocket): boolean => pocket.into[2] < -0.5;
+/** Cut from the far face and not through to the near one, so that the wood hides it. */
+export const isHidden = (pocket: Pocket): boolean => pocket.into[2] < -0.5 && pocket.depth !== 'through';
 
 /** How far it is from a point inside an outline to where a line along `d` leaves it; arcs count as their chords. */
 function distanceOut(outline: Outline, from: Vec2, d: Vec2): number {

@@ -12,6 +12,9 @@ const LEVEL = 1e-6;
 
 export const isSloped = ({ a, b }: ScribedStretch): boolean => Math.abs(a.y - b.y) > LEVEL;
 
+/** Rise over run of a stretch. */
+export const riseOf = ({ a, b }: ScribedStretch): number => (b.y - a.y) / (b.x - a.x);
+
 /** The stretches that follow the underside, in the order of the walk. */
 export function scribedStretches(outline: Outline): ScribedStretch[] {
   return outline.flatMap((a, i) => {

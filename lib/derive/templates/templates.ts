@@ -1,7 +1,8 @@
 import type { Drawing } from '../../drawing/drawing.ts';
 import { type Assembly, placeOf, visibleParts } from '../../model/assembly.ts';
 import type { Part } from '../../model/part.ts';
-import { type Heading, templateDrawing } from './template.ts';
+import type { Heading } from './heading.ts';
+import { templateDrawing } from './template.ts';
 
 export interface Template {
   readonly part: Part;

@@ -1,19 +1,11 @@
 import type { Rule } from '../../params/rule.ts';
+import type { Mm } from '../../units/mm.ts';
 import { atLeast, atMost } from './rule-kinds.ts';
+import { isKind, SLOPE, slope, UNDER, under, WALL } from './rule-values.ts';
 import type { TrestleFields, TrestleValues } from './values.ts';
 
-/** Least wood behind a mortise or beside it, mm: common practice, no source. */
-const WALL = 5;
-
-/** Least length of a post that can still be joined at both ends, mm (our convention). */
-const SHORT_POST = 60;
-
-const isKind = (v: TrestleValues, ...kinds: TrestleValues['frame']['kind'][]): boolean => kinds.includes(v.frame.kind);
-
-const slope = (v: TrestleValues): number => (v.top.thickness - v.top.edgeThickness) / (v.top.width / 2);
-
-/** Height of the underside over the floor at a distance from the center line, mm. */
-const under = (v: TrestleValues, across: number): number => v.table.height - v.top.thickness + slope(v) * across;
+/** Least length of a post that can still be joined at both ends: 60 mm, or as its mortises need (our convention). */
+const shortPost = (v: TrestleValues): Mm => Math.max(60, 2 * v.frameJoint.tenonDepth + WALL);
 
 /** What a frame takes up along the table, mm. */
 const frameThickness = (v: TrestleValues): number => {
@@ -33,8 +25,6 @@ const FRAME_FIELDS = [
   'lowerRail.use',
   'lowerRail.thickness',
 ] as const;
-
-const CHAIN = ['table.height', 'top.thickness', 'top.edgeThickness', 'top.width'] as const;
 
 export const BASE_RULES: readonly Rule<TrestleFields>[] = [
   atMost({
@@ -77,21 +67,12 @@ export const BASE_RULES: readonly Rule<TrestleFields>[] = [
     because: 'the corner must end below the upper edge',
   }),
   atMost({
-    fields: ['bearer.depth', 'frame.kind', 'bearer.length', 'foot.height', ...CHAIN],
-    limit: (v) => (isKind(v, 'bearer') ? under(v, v.bearer.length / 2) - v.foot.height - SHORT_POST : undefined),
-    because: 'between foot and bearer there must be at least 60 mm of post',
+    fields: ['bearer.depth', 'frame.kind', 'bearer.length', 'foot.height', 'frameJoint.tenonDepth', ...UNDER],
+    limit: (v) => (isKind(v, 'bearer') ? under(v, v.bearer.length / 2) - v.foot.height - shortPost(v) : undefined),
+    because: 'between foot and bearer there must be at least 60 mm of post, and room for the mortises in its ends',
   }),
   atLeast({
-    fields: [
-      'bearer.depth',
-      'frame.kind',
-      'bearer.length',
-      'frameJoint.tenonDepth',
-      'top.thickness',
-      'top.edgeThickness',
-      'top.width',
-      'bearer.reliefDepth',
-    ],
+    fields: ['bearer.depth', 'frame.kind', 'bearer.length', 'frameJoint.tenonDepth', ...SLOPE, 'bearer.reliefDepth'],
     limit: (v) =>
       isKind(v, 'bearer')
         ? slope(v) * (v.bearer.length / 2) + v.bearer.reliefDepth + v.frameJoint.tenonDepth + WALL
@@ -99,9 +80,9 @@ export const BASE_RULES: readonly Rule<TrestleFields>[] = [
     because: 'the tenon of a post and 5 mm of wood over it must fit under the V',
   }),
   atMost({
-    fields: ['foot.height', 'frame.kind', 'bearer.depth', 'bearer.length', ...CHAIN],
-    limit: (v) => (isKind(v, 'bearer') ? under(v, v.bearer.length / 2) - v.bearer.depth - SHORT_POST : undefined),
-    because: 'between foot and bearer there must be at least 60 mm of post',
+    fields: ['foot.height', 'frame.kind', 'bearer.depth', 'bearer.length', 'frameJoint.tenonDepth', ...UNDER],
+    limit: (v) => (isKind(v, 'bearer') ? under(v, v.bearer.length / 2) - v.bearer.depth - shortPost(v) : undefined),
+    because: 'between foot and bearer there must be at least 60 mm of post, and room for the mortises in its ends',
   }),
   atLeast({
     fields: ['foot.height', 'frame.kind', 'pad.thickness', 'frameJoint.tenonDepth', 'foot.archRise'],
@@ -112,7 +93,7 @@ export const BASE_RULES: readonly Rule<TrestleFields>[] = [
   atLeast({
     fields: ['foot.length', 'frame.kind', 'pad.fromEnds', 'pad.length', 'foot.archRise'],
     limit: (v) =>
-      isKind(v, 'bearer') ? 4 * v.pad.fromEnds + 2 * v.pad.length + Math.max(20, 2 * v.foot.archRise) : undefined,
+      isKind(v, 'bearer') ? 4 * v.pad.fromEnds + 2 * v.pad.length + Math.max(20, 2 * v.foot.archRise + 1) : undefined,
     because: 'two pads and the hollow between them must fit under it',
   }),
   atMost({
@@ -123,7 +104,7 @@ export const BASE_RULES: readonly Rule<TrestleFields>[] = [
       'post.width',
       'stretcher.height',
       'lowerRail.depth',
-      ...CHAIN,
+      ...UNDER,
     ],
     limit: (v) =>
       isKind(v, 'posts')
@@ -136,16 +117,18 @@ export const BASE_RULES: readonly Rule<TrestleFields>[] = [
       'upperRail.depth',
       'frame.kind',
       'frameJoint.railTenonWidth',
+      'frameJoint.tenonDepth',
       'post.spacing',
-      'top.thickness',
-      'top.edgeThickness',
-      'top.width',
+      ...SLOPE,
       'bearer.reliefDepth',
     ],
-    limit: (v) =>
-      isKind(v, 'posts')
-        ? Math.max(v.frameJoint.railTenonWidth + 2 * WALL, slope(v) * (v.post.spacing / 2) + v.bearer.reliefDepth + 10)
-        : undefined,
+    limit(v) {
+      if (!isKind(v, 'posts')) return undefined;
+      // The upper edge comes down over the length of the mortise, which lies at half the depth.
+      const overMortise = WALL + slope(v) * v.frameJoint.tenonDepth;
+      const overV = slope(v) * (v.post.spacing / 2) + v.bearer.reliefDepth + 10;
+      return Math.max(v.frameJoint.railTenonWidth + 2 * overMortise, overV);
+    },
     because: 'its tenons with 5 mm of wood on each side, and the V, must fit into it',
   }),
   atMost({
@@ -162,20 +145,5 @@ export const BASE_RULES: readonly Rule<TrestleFields>[] = [
     fields: ['cleat.length', 'frame.kind', 'panelLeg.width'],
     limit: (v) => (isKind(v, 'panel') ? v.panelLeg.width : undefined),
     because: 'the cleat must not stand out beyond the leg',
-  }),
-  atLeast({
-    fields: [
-      'cleat.depth',
-      'frame.kind',
-      'cleat.length',
-      'top.thickness',
-      'top.edgeThickness',
-      'top.width',
-      'bearer.reliefDepth',
-      'fixing.washer',
-    ],
-    limit: (v) =>
-      isKind(v, 'panel') ? slope(v) * (v.cleat.length / 2) + v.bearer.reliefDepth + v.fixing.washer + 15 : undefined,
-    because: 'under the V there must be room for the screws into the leg',
   }),
 ];

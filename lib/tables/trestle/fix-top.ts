@@ -47,7 +47,7 @@ export function fixTop(context: FrameContext, at: Carrier): void {
 }
 
 /** Distance from the screw in the middle of a cleat that goes into the leg to the one that goes into the top, mm. */
-const BESIDE_CENTER = 25;
+export const BESIDE_CENTER = 25;
 
 /** Screws from the cleat into the panel leg, between those into the top; the leg swells across as the top does. */
 export function fixCleat(context: FrameContext, at: Carrier, leg: PlacedPart, up: Mm): void {

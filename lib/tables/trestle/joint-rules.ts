@@ -1,14 +1,7 @@
 import type { Rule } from '../../params/rule.ts';
 import { atLeast, atMost } from './rule-kinds.ts';
-import type { TrestleFields, TrestleValues } from './values.ts';
-
-/** Least wood behind a mortise or beside it, mm: common practice, no source. */
-const WALL = 5;
-
-const isPanel = (v: TrestleValues): boolean => v.frame.kind === 'panel';
-const hasStretchers = (v: TrestleValues): boolean => v.stretcher.count > 0;
-const meetsRail = (v: TrestleValues): boolean => !isPanel(v) && hasStretchers(v) && v.stretcher.to === 'rail';
-const meetsPosts = (v: TrestleValues): boolean => !isPanel(v) && hasStretchers(v) && v.stretcher.to === 'posts';
+import { hasLowerRail, hasStretchers, isKind, meetsPosts, meetsRail, UNDER, under, WALL } from './rule-values.ts';
+import type { TrestleFields } from './values.ts';
 
 export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
   {
@@ -37,12 +30,12 @@ export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
   }),
   atMost({
     fields: ['frameJoint.tenonDepth', 'frame.kind', 'stretcher.count', 'panelLeg.thickness'],
-    limit: (v) => (isPanel(v) && hasStretchers(v) ? v.panelLeg.thickness - WALL : undefined),
+    limit: (v) => (isKind(v, 'panel') && hasStretchers(v) ? v.panelLeg.thickness - WALL : undefined),
     because: 'the mortise of the stretcher must leave 5 mm of panelLeg.thickness',
   }),
   atMost({
     fields: ['frameJoint.tenonDepth', 'frame.kind', 'lowerRail.use', 'post.width'],
-    limit: (v) => (!isPanel(v) && (v.lowerRail.use || v.frame.kind === 'posts') ? v.post.width - WALL : undefined),
+    limit: (v) => (!isKind(v, 'panel') && (v.lowerRail.use || isKind(v, 'posts')) ? v.post.width - WALL : undefined),
     because: 'the mortise of a rail must leave 5 mm of post.width',
   }),
   atLeast({
@@ -60,15 +53,15 @@ export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
       'upperRail.thickness',
     ],
     limit: (v) => {
-      if (isPanel(v)) return undefined;
-      const other = v.frame.kind === 'bearer' ? Math.min(v.bearer.thickness, v.foot.thickness) : v.upperRail.thickness;
+      if (isKind(v, 'panel')) return undefined;
+      const other = isKind(v, 'bearer') ? Math.min(v.bearer.thickness, v.foot.thickness) : v.upperRail.thickness;
       return Math.min(v.post.thickness, other) - 2 * WALL;
     },
     because: 'a mortise must leave 5 mm of wood on both sides, in posts, bearer, foot and rails',
   }),
   atMost({
     fields: ['frameJoint.tenonThickness', 'frame.kind', 'lowerRail.use', 'lowerRail.thickness'],
-    limit: (v) => (!isPanel(v) && v.lowerRail.use ? v.lowerRail.thickness - 2 * WALL : undefined),
+    limit: (v) => (hasLowerRail(v) ? v.lowerRail.thickness - 2 * WALL : undefined),
     because: 'a mortise must leave 5 mm of wood on both sides in the lower rail',
   }),
   atMost({
@@ -78,12 +71,12 @@ export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
   }),
   atMost({
     fields: ['frameJoint.postTenonWidth', 'frame.kind', 'post.width', 'frameJoint.endPlay'],
-    limit: (v) => (v.frame.kind === 'bearer' ? v.post.width - 2 * (WALL + v.frameJoint.endPlay) : undefined),
+    limit: (v) => (isKind(v, 'bearer') ? v.post.width - 2 * (WALL + v.frameJoint.endPlay) : undefined),
     because: 'the tenon must leave 5 mm of post.width on both sides',
   }),
   atLeast({
     fields: ['frameJoint.postTenonWidth', 'frameJoint.tenonThickness', 'frame.kind'],
-    limit: (v) => (v.frame.kind === 'bearer' ? v.frameJoint.tenonThickness + 1 : undefined),
+    limit: (v) => (isKind(v, 'bearer') ? v.frameJoint.tenonThickness + 1 : undefined),
     because: 'a tenon with round edges is wider than thick',
   }),
   atMost({
@@ -98,7 +91,7 @@ export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
     ],
     limit: (v) => {
       const depths = [
-        ...(!isPanel(v) && v.lowerRail.use ? [v.lowerRail.depth] : []),
+        ...(hasLowerRail(v) ? [v.lowerRail.depth] : []),
         ...(hasStretchers(v) ? [v.stretcher.depth] : []),
       ];
       return depths.length > 0 ? Math.min(...depths) - 2 * (WALL + v.frameJoint.endPlay) : undefined;
@@ -123,7 +116,7 @@ export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
     ],
     limit: (v) => {
       if (v.stretcher.count !== 2 || meetsPosts(v)) return undefined;
-      return (isPanel(v) ? v.panelLeg.width : v.post.spacing - v.post.width) - v.stretcher.thickness;
+      return (isKind(v, 'panel') ? v.panelLeg.width : v.post.spacing - v.post.width) - v.stretcher.thickness;
     },
     because: 'both stretchers must meet the rail or the leg',
   }),
@@ -149,12 +142,9 @@ export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
       'pad.thickness',
     ],
     limit: (v) => {
-      const deep = Math.max(
-        hasStretchers(v) ? v.stretcher.depth : 0,
-        !isPanel(v) && v.lowerRail.use ? v.lowerRail.depth : 0,
-      );
+      const deep = Math.max(hasStretchers(v) ? v.stretcher.depth : 0, hasLowerRail(v) ? v.lowerRail.depth : 0);
       if (deep === 0) return undefined;
-      return (v.frame.kind === 'bearer' ? v.foot.height : v.pad.thickness) + deep / 2;
+      return (isKind(v, 'bearer') ? v.foot.height : v.pad.thickness) + deep / 2;
     },
     because: 'rail and stretcher must lie over the foot',
   }),
@@ -168,76 +158,21 @@ export const JOINT_RULES: readonly Rule<TrestleFields>[] = [
       'lowerRail.depth',
       'bearer.depth',
       'cleat.depth',
-      'table.height',
-      'top.thickness',
-      'top.edgeThickness',
-      'top.width',
+      ...UNDER,
       'bearer.length',
       'cleat.length',
     ],
     limit: (v) => {
-      const deep = Math.max(
-        hasStretchers(v) ? v.stretcher.depth : 0,
-        !isPanel(v) && v.lowerRail.use ? v.lowerRail.depth : 0,
-      );
-      if (deep === 0 || v.frame.kind === 'posts') return undefined;
-      const { depth, length } = isPanel(v) ? v.cleat : v.bearer;
-      const slope = (v.top.thickness - v.top.edgeThickness) / (v.top.width / 2);
-      return v.table.height - v.top.thickness + (slope * length) / 2 - depth - deep / 2 - 5;
+      const deep = Math.max(hasStretchers(v) ? v.stretcher.depth : 0, hasLowerRail(v) ? v.lowerRail.depth : 0);
+      if (deep === 0 || isKind(v, 'posts')) return undefined;
+      const { depth, length } = isKind(v, 'panel') ? v.cleat : v.bearer;
+      return under(v, length / 2) - depth - deep / 2 - 5;
     },
     because: 'rail and stretcher must stay 5 mm under the bearer or the cleat',
   }),
-  atLeast({
-    fields: ['bearer.reliefWidth', 'bearer.reliefDepth', 'fixing.washer'],
-    limit: (v) => (v.bearer.reliefDepth > 0 ? 8 : undefined),
-    because: 'the hole of the center screw must come out in the relief',
-  }),
-  atMost({
-    fields: [
-      'fixing.fromEnds',
-      'frame.kind',
-      'bearer.length',
-      'cleat.length',
-      'post.spacing',
-      'post.width',
-      'fixing.perSide',
-    ],
-    limit: (v) => {
-      const length = { bearer: v.bearer.length, panel: v.cleat.length, posts: v.post.spacing - v.post.width }[
-        v.frame.kind
-      ];
-      return length / 2 - v.fixing.perSide * 30;
-    },
-    because: 'the screws must stand at least 30 mm apart',
-  }),
-  atLeast({
-    fields: ['fixing.fromEnds', 'fixing.washer'],
-    limit: (v) => v.fixing.washer + 6,
-    because: 'washer and slot must stay inside the end of the bearer',
-  }),
-  atLeast({
-    fields: ['fixing.fromEnds', 'frame.kind', 'frameJoint.tenonDepth', 'fixing.washer'],
-    limit: (v) => (v.frame.kind === 'posts' ? v.frameJoint.tenonDepth + v.fixing.washer / 2 + 12 : undefined),
-    because: 'the last screw must clear the mortise in the end of the upper rail',
-  }),
-  atMost({
-    fields: ['fixing.washer', 'frame.kind', 'bearer.thickness', 'upperRail.thickness', 'cleat.thickness'],
-    limit: (v) => {
-      const thick = { bearer: v.bearer.thickness, posts: v.upperRail.thickness, panel: v.cleat.thickness }[
-        v.frame.kind
-      ];
-      return thick - 6;
-    },
-    because: 'the sunk washer must leave 2 mm of wood on both sides',
-  }),
-  atLeast({
-    fields: ['fixing.screwLength', 'fixing.penetration'],
-    limit: (v) => v.fixing.penetration + 10,
-    because: 'at least 10 mm of the screw must stay in the bearer',
-  }),
   atMost({
     fields: ['pad.thickness', 'frame.kind', 'foot.height'],
-    limit: (v) => (v.frame.kind === 'bearer' ? v.foot.height - 10 : undefined),
+    limit: (v) => (isKind(v, 'bearer') ? v.foot.height - 10 : undefined),
     because: 'the pad is part of foot.height',
   }),
 ];
