@@ -2,5 +2,7 @@ import { expect, it } from 'vitest';
 import * as api from '../lib/index.ts';
 
 it('offers these names to designs and scripts', () => {
-  expect(Object.keys(api).sort().join(' ')).toMatchInlineSnapshot(`"OUTPUTS SPECIES SPECIES_IDS bearer bill board buildFiles choice composition count cutList defineDesign defineParams defineShop describeParams division edgeJoint flag foot formatInches formatLength formatMm group heightAt length lengths looseTenon looseTenonJoint makeJob pad parseLength plainJoint post quantity rail readDesign readValues renderIssues runChecks screwFixing seasonalTravel sectionAlong shapesOf speciesById stretcher strip surfaceToOuter tenonStations text top trestleParams trestleTable wedge within"`);
+  expect(Object.keys(api).sort().join(' ')).toMatchInlineSnapshot(
+    `"IssuesError OUTPUTS SPECIES SPECIES_IDS VERDICTS bearer bill billTable board buildFiles chartOf chartSvg checksText choice composition count cutList cutListTable defineDesign defineParams defineShop derivedNumbers describeParams division drawTogether edgeJoint findingNumbers flag foot formatInches formatLength formatMm group groupByBasis heightAt jobFiles length lengths likeText looseTenon looseTenonJoint makeJob pad parseLength plainJoint post quantity rail readDesign readShop readSources readValues readVariations renderIssues runChecks screwFixing seasonalTravel sectionAlong shapesOf speciesById stretcher strip surfaceToOuter tableText tenonStations text top trestleParams trestleTable valueAt warningOf wedge whatIf whatIfData whatIfTable within"`,
+  );
 });

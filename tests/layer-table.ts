@@ -15,7 +15,8 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = {
   'derive/checks': ['units', 'geometry', 'wood', 'shop', 'model', 'derive/solids', 'derive/cut-list'],
   'derive/templates': ['units', 'geometry', 'wood', 'model', 'drawing'],
   'derive/drawings': ['units', 'geometry', 'model', 'drawing', 'derive/solids'],
-  writers: ['units', 'geometry', 'model', 'drawing', 'derive/drawings'],
+  'derive/what-if': ['units', 'model'],
+  writers: ['units', 'geometry', 'model', 'drawing', 'derive/drawings', 'derive/what-if'],
   build: [
     'units',
     'geometry',
@@ -29,6 +30,7 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = {
     'derive/checks',
     'derive/templates',
     'derive/drawings',
+    'derive/what-if',
     'writers',
   ],
 };

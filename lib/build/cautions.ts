@@ -57,9 +57,10 @@ export function cautions(job: Job): readonly Caution[] {
   ];
 }
 
-/** Refers to the check on tipping when there is one. */
+/** Refers to the checks on tipping when there are any. */
 function tipping({ findings }: Job): string {
-  const check = findings.find((one) => /\btip/.test(one.check))?.check;
-  const where = check === undefined ? 'Find out' : `See "${check}" above for`;
-  return `${where} how much weight at an edge lifts the far feet, write it on the drawing, and tell the customer.`;
+  const known = findings.some(({ check }) => check.startsWith('tipping'));
+  return known
+    ? 'The findings on tipping say how much weight at an edge lifts the far feet. Write it on the drawing, and tell the customer.'
+    : 'Find out how much weight at an edge lifts the far feet, write it on the drawing, and tell the customer.';
 }

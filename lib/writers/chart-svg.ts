@@ -29,12 +29,16 @@ export function chartSvg(chart: Chart): string {
   const start = firstLine + (subtitle.length - 1) * leading + 14 + legend.height + gap;
   const across = ACROSS[chart.panels[0]?.kind ?? 'lines'];
   const width = (inner - (across - 1) * gap) / across;
+  // The same for all, so that panels below each other stand in line.
+  const beside = Math.max(...chart.panels.map(labelWidth));
   const body: string[] = [];
   let bottom = start;
   for (let k = 0; k < chart.panels.length; k += across) {
     const row = chart.panels.slice(k, k + across);
-    body.push(...row.flatMap((panel, i) => panelSvg(panel, margin + i * (width + gap), bottom, width)));
-    bottom += Math.max(...row.map((panel) => heightOf(panel, width))) + gap;
+    body.push(
+      ...row.flatMap((panel, i) => panelSvg(panel, { left: margin + i * (width + gap), top: bottom, width, beside })),
+    );
+    bottom += Math.max(...row.map((panel) => heightOf(panel, width - beside))) + gap;
   }
   const rest = chart.rest ? linesOf(chart.rest, inner) : [];
   const height = px(bottom - gap + margin + (rest.length > 0 ? gap / 2 + rest.length * leading : 0));
@@ -67,14 +71,21 @@ function plotHeight(panel: Panel): number {
   return Math.max(cells, textWidth(panel.up.label) + 8);
 }
 
-/** As high as its labels, its plot and what stands below. */
+/** As high as its heading, its plot of some width, and what stands below. */
 function heightOf(panel: Panel, width: number): number {
-  const below = labelDepth(panel.across, width - labelWidth(panel)) + CHART.text + 6;
+  const below = labelDepth(panel.across, width) + CHART.text + 6;
   return HEADING + plotHeight(panel) + below;
 }
 
-function panelSvg(panel: Panel, left: number, top: number, width: number): string[] {
-  const beside = labelWidth(panel);
+interface Place {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  /** Room for labels at the left of the plot. */
+  readonly beside: number;
+}
+
+function panelSvg(panel: Panel, { left, top, width, beside }: Place): string[] {
   const plot: Plot = { left: left + beside, top: top + HEADING, width: width - beside, height: plotHeight(panel) };
   return [
     '<g>',

@@ -53,7 +53,7 @@ export function findingsHtml(page: FindingsPage): string {
     '</nav>',
     '<main>',
     ...shown.flatMap(({ verdict, found }) => [
-      `<section aria-labelledby="${idOf(verdict)}">`,
+      `<section aria-labelledby="${idOf(verdict)}"${verdict === 'ok' ? ' class="brief"' : ''}>`,
       `<h2 id="${idOf(verdict)}" class="${idOf(verdict)}">${sentenceCase(verdict)} (${found.length})</h2>`,
       ...findingsTables(found, units),
       '</section>',

@@ -1,5 +1,3 @@
-import { formatLength } from '../../lib/units/format-length.ts';
-import { tableText } from '../../lib/writers/table-text.ts';
 import { type Call, type Command, NO_ARGUMENTS, type Result } from '../command.ts';
 import { EXIT } from '../exit.ts';
 import { type DesignRef, findDesigns } from '../input/design-ref.ts';
@@ -45,6 +43,7 @@ async function listDesigns({ options, reporter }: Call): Promise<Result> {
     if ('design' in found) rows.push(found);
     else problems.push(...found.problems);
   }
+  const { formatLength, tableText } = await import('tablewright');
   const cells = rows.map(({ design, title, revision, units, overall }) => {
     const sizes = [overall.length, overall.width, overall.height];
     return [design, title, revision, ...sizes.map((mm) => formatLength(mm, options.units ?? units, 'nearest', 16))];
@@ -58,8 +57,7 @@ async function rowOf(ref: DesignRef): Promise<Row | { readonly problems: readonl
   const { request, problems } = await readRequest(ref, readInputs({ params: undefined, set: [] }));
   if (!request) return { problems };
   const { design, values, shop } = request;
-  const { makeJob } = await import('tablewright');
-  const { derivedNumbers } = await import('../../lib/build/derived.ts');
+  const { derivedNumbers, makeJob } = await import('tablewright');
   try {
     const { overall } = derivedNumbers(makeJob(design, values, shop));
     return { design: ref.name, title: design.title, revision: design.revision, units: design.units, overall };

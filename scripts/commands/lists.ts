@@ -1,6 +1,3 @@
-import { billTable } from '../../lib/build/bill-table.ts';
-import { cutListTable } from '../../lib/build/cut-list-table.ts';
-import { tableText } from '../../lib/writers/table-text.ts';
 import { type Command, ONE_DESIGN } from '../command.ts';
 import { EXIT } from '../exit.ts';
 import { withRequest } from '../input/with-request.ts';
@@ -14,8 +11,10 @@ export const lists: Command = {
   examples: ['lists reading-table', 'lists reading-table --units mm'],
   run: (call) =>
     withRequest(call, 'lists', async ({ ref, design, values, shop }) => {
-      const { makeJob } = await import('tablewright');
-      const { cutList, bill } = makeJob(design, values, shop);
+      const { billTable, cutListTable, makeJob, tableText, warningOf } = await import('tablewright');
+      const job = makeJob(design, values, shop);
+      const { cutList, bill } = job;
+      const warning = warningOf(job);
       const units = call.options.units ?? design.units;
       const cut = cutListTable(cutList, units);
       const buy = billTable(bill, units);
@@ -23,6 +22,7 @@ export const lists: Command = {
       const heading = (text: string): string => paint('bold', text);
       call.reporter.result(
         [
+          ...(warning === undefined ? [] : [paint('red', warning), '']),
           heading(`Cut list: ${design.title}, revision ${design.revision}, ${cutList.pieces} pieces`),
           tableText(cut.columns, cut.rows),
           '',
@@ -30,6 +30,7 @@ export const lists: Command = {
           tableText(buy.columns, buy.rows),
         ].join('\n'),
       );
-      return { exit: EXIT.good, json: { design: ref.name, cutList, bill } };
+      const forced = job.forced.length > 0 ? { forced: job.forced } : {};
+      return { exit: EXIT.good, json: { design: ref.name, ...forced, cutList, bill } };
     }),
 };

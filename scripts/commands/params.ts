@@ -1,6 +1,4 @@
-import type { ParamRow } from '../../lib/params/describe-params.ts';
-import { valueAt } from '../../lib/params/values.ts';
-import { tableText } from '../../lib/writers/table-text.ts';
+import type { ParamRow } from 'tablewright';
 import { type Command, ONE_DESIGN } from '../command.ts';
 import { EXIT } from '../exit.ts';
 import { withRequest } from '../input/with-request.ts';
@@ -15,14 +13,15 @@ export const params: Command = {
   examples: ['params reading-table', 'params reading-table --set "top.length=72 in" --units mm'],
   run: (call) =>
     withRequest(call, 'params', async ({ ref, design, values }) => {
-      const { describeParams } = await import('tablewright');
+      const { describeParams, tableText, valueAt } = await import('tablewright');
       const units = call.options.units ?? design.units;
       const rows = describeParams(design.params, values, units).map((row) => {
         const number = valueAt(values, row.path);
         const changed = JSON.stringify(number) !== JSON.stringify(design.params.table.get(row.path)?.default);
         return { ...row, changed, mm: number };
       });
-      call.reporter.result(paramsText(rows, call.reporter.paint));
+      const table = tableText(COLUMNS, rows.map(cells));
+      call.reporter.result(paramsText(rows, table, call.reporter.paint));
       const changed = rows.filter((row) => row.changed).length;
       call.reporter.summary(`\n${rows.length} parameters; ${changed} differ from the default, marked ${MARK}`);
       const json = rows.map(({ mm, value, ...row }) => ({ ...row, value: mm, text: value }));
@@ -46,8 +45,8 @@ const COLUMNS = [
 ];
 
 /** One table with the headings of the groups in it; help stands below its row. */
-function paramsText(rows: readonly Row[], paint: Paint): string {
-  const [head = '', rule = '', ...lines] = tableText(COLUMNS, rows.map(cells)).split('\n');
+function paramsText(rows: readonly Row[], table: string, paint: Paint): string {
+  const [head = '', rule = '', ...lines] = table.split('\n');
   const body = rows.flatMap((row, k) => {
     const group = row.groups.join(', ');
     const heading = group && group !== rows[k - 1]?.groups.join(', ') ? ['', paint('bold', group)] : [];

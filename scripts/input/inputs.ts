@@ -1,5 +1,5 @@
+import type { Source } from 'tablewright';
 import { type Override, parseAssignment } from '../../lib/params/assignment.ts';
-import type { Source } from '../../lib/params/collect.ts';
 import type { Options } from '../line/options.ts';
 import type { Problem } from '../report/problem.ts';
 import { readParamsFile } from './params-file.ts';

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Source } from '../../lib/params/collect.ts';
+import type { Source } from 'tablewright';
 import type { Complaint } from '../report/complaint.ts';
 import { fileReason } from '../report/file-reason.ts';
 

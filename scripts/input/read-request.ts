@@ -1,7 +1,4 @@
-import type { Design, Shop } from 'tablewright';
-import { readSources } from '../../lib/params/read-values.ts';
-import type { Fields, ValuesOf } from '../../lib/params/spec.ts';
-import type { UnitSystem } from '../../lib/units/format-length.ts';
+import type { Design, Fields, Shop, UnitSystem, ValuesOf } from 'tablewright';
 import type { Problem } from '../report/problem.ts';
 import type { DesignRef } from './design-ref.ts';
 import { guardCompose } from './guard-compose.ts';
@@ -26,6 +23,7 @@ export async function readRequest(ref: DesignRef, inputs: Inputs): Promise<Reque
   const { design, problems: broken } = await loadDesign(ref);
   if (!design) return { problems: [...inputs.problems, ...broken], units: undefined };
   const { shop, problems: noShop = [] } = await loadShop();
+  const { readSources } = await import('tablewright');
   const given = { values: design.values, from: 'the design file' };
   const sources = inputs.file ? [given, inputs.file] : [given];
   const { values, issues = [] } = inputs.incomplete ? {} : readSources(design.params, sources, inputs.overrides);

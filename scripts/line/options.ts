@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../lib/units/format-length.ts';
+import type { UnitSystem } from 'tablewright';
 
 /** What the command line may say besides the command and its designs. */
 export interface Options {

@@ -1,5 +1,5 @@
+import type { UnitSystem } from 'tablewright';
 import { nearMiss } from '../../lib/params/near-miss.ts';
-import type { UnitSystem } from '../../lib/units/format-length.ts';
 import type { Command } from '../command.ts';
 import type { Complaint } from '../report/complaint.ts';
 import { OPTIONS, type OptionName, type OptionSpec, type Options } from './options.ts';

@@ -1,6 +1,5 @@
-import type { Issue } from 'tablewright';
+import type { Issue, UnitSystem } from 'tablewright';
 import { renderIssue } from '../../lib/params/render-issue.ts';
-import type { UnitSystem } from '../../lib/units/format-length.ts';
 import { EXIT, type Exit, worstExit } from '../exit.ts';
 import type { Complaint } from './complaint.ts';
 import { exitOfComplaint, isComplaint, renderComplaint } from './render-complaint.ts';

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../lib/units/format-length.ts';
+import type { UnitSystem } from 'tablewright';
 import type { Exit } from '../exit.ts';
 import { type Paint, paintFor } from './paint.ts';
 import { closing, type Problem, renderProblem } from './problem.ts';

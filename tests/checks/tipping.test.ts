@@ -80,10 +80,9 @@ describe('tipping', () => {
     expect(words(at(findings, PUSHED))).toMatchInlineSnapshot(
       `"change it | a level push of 300 N at the top: it tips over at 244 N; 300 N tips it over; on a usual floor it does not slide before that | foot.length 28 5/8 in brings a base that slides before it tips"`,
     );
-    for (const name of [SIDE, PUSHED]) {
-      const [fix] = at(findings, name).fixes;
-      expect(at(afterFix(tipping, fix, 'reading-table', changes), name).verdict, name).toBe('ok');
-    }
+    const mended = (name: string) => at(afterFix(tipping, at(findings, name).fixes[0], 'reading-table', changes), name);
+    expect(mended(SIDE).verdict).toBe('ok');
+    expect(mended(PUSHED).verdict).toBe('look again');
   });
 
   it('only looks again at a push that slides a light table before it tips it', () => {

@@ -17,6 +17,8 @@ const FILES = {
   compose: `${HEAD}export default { ...base,\n  compose() {\n    throw new RangeError('no bench is 2133.6 mm long');\n  },\n};\n`,
   values: `${HEAD}export default { ...base, values: { top: { length: 84, wood: 'chery' } }, compose: trestleTable };\n`,
   site: `${HEAD}export default { ...base, compose: trestleTable, site: { room: { length: '3' } }, loads: { lean: -3 } };\n`,
+  shop: `import { defineShop } from 'tablewright';
+export default defineShop({ clamps: { short: { count: -2 } }, machines: { planer: 3 } });\n`,
   // The library puts together what is no trestle table: nothing but its own code is on the way to the error.
   ours: `${HEAD}import { defineParams } from 'tablewright';
 export default { ...base, params: defineParams({}), compose: trestleTable };\n`,

@@ -91,6 +91,22 @@ export const BAD_LINES: readonly BadInput[] = [
     says: ['there is no design lib/units', 'there is no design.ts in that folder'],
   },
   {
+    name: 'chart of nothing',
+    args: ['check', 'reading-table', '--chart', 'x.svg'],
+    says: ['--chart goes only with --vary', 'try --vary "top.edgeThickness=1 in..1 1/2 in:5"'],
+  },
+  {
+    name: 'chart in another format, strict beside a range',
+    args: ['check', 'reading-table', '--vary', 'top.layers=1,2', '--chart', 'x.png', '--strict'],
+    says: [
+      '--chart is "x.png"; its name must end in .svg',
+      'try --chart "x.svg"',
+      '--strict does not go with --vary',
+      'neither passes nor fails',
+      '2 problems',
+    ],
+  },
+  {
     name: 'values for several designs',
     args: ['build', '--set', 'top.length=72 in', '--out', 'OUT'],
     says: ['--set is for one design', 'try build'],

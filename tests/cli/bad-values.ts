@@ -13,6 +13,12 @@ const file = (name: string, params: string, says: readonly string[], ...more: re
   says,
 });
 
+const vary = (name: string, given: readonly string[], says: readonly string[]): BadInput => ({
+  name,
+  args: ['check', 'reading-table', ...given.flatMap((one) => ['--vary', one])],
+  says: [...says, 'nothing was tried'],
+});
+
 /** Values that parameters cannot have. OUT and FILES stand for folders. */
 export const BAD_VALUES: readonly BadInput[] = [
   set('no assignment', ['top.length 72 in'], ['"top.length 72 in" is no assignment; write path=value']),
@@ -85,6 +91,28 @@ export const BAD_VALUES: readonly BadInput[] = [
     'two problems, in the order of the table',
     ['fixing.perSide=0', 'top.length=3'],
     ['top.length is "3"', 'fixing.perSide is 0; it must be 1 to 6', '2 problems'],
+  ),
+  vary(
+    'ranges that are none, all at once',
+    ['top.edgeThickness', 'top.lenght=1 m..2 m', 'frame.kind=bearer..panel'],
+    [
+      '"top.edgeThickness" does not say what to try; write path=from..to:count or path=one,other',
+      'try --vary "top.edgeThickness=1/4 in..',
+      'there is no parameter top.lenght',
+      'did you mean top.length?',
+      'frame.kind cannot be tried over "bearer..panel"',
+      'try --vary "frame.kind=bearer,',
+      '3 problems',
+    ],
+  ),
+  vary(
+    'range with an end that cannot be',
+    ['top.edgeThickness=1/8 in..1 in:5'],
+    [
+      'top.edgeThickness is 1/8 in; it must be',
+      'given by --vary "top.edgeThickness=1/8 in..1 in:5"',
+      'try --vary "top.edgeThickness=',
+    ],
   ),
   file('no such file', 'none.json', ['--params "FILES/none.json" cannot be read', 'there is no such file']),
   file('folder as a file', '.', ['cannot be read', 'it is a folder']),

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { chainsOf } from '../../lib/derive/drawings/chains.ts';
 import { hiddenLines } from '../../lib/derive/drawings/hidden-lines.ts';
-import { hullOf } from '../../lib/geometry/hull.ts';
 import { gaps, union } from '../../lib/derive/drawings/interval.ts';
 import { joinCollinear, type Piece } from '../../lib/derive/drawings/join-collinear.ts';
 import { toView, VIEWS, type View, viewFrom } from '../../lib/derive/drawings/view.ts';
 import { viewEntities } from '../../lib/derive/drawings/view-entities.ts';
 import type { ViewLine } from '../../lib/derive/drawings/view-line.ts';
+import { hullOf } from '../../lib/geometry/hull.ts';
 import { cross, type Vec2, type Vec3 } from '../../lib/geometry/vec.ts';
 import { placedBlock, smallTable } from './scenes.ts';
 

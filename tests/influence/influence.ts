@@ -24,38 +24,32 @@ export function influenceOf(design: AnyDesign, changes: Changes = {}, paths?: re
   );
 }
 
-/** The capital of a name. */
-const initial = (name: string): string => /[A-Z]/.exec(name)?.[0] ?? name;
+/** In a table: the product changes; it does not; the rules do not let the parameter move alone. */
+const [MOVES, STAYS, STUCK] = ['x', '.', 'cannot move alone'];
 
-/** Parameters that move nothing in any of the designs. */
-export const deadOf = (influences: readonly Influence[]): string[] =>
-  [...new Set(influences.flatMap((influence) => [...influence.keys()]))].filter((path) =>
-    influences.every((influence) => (influence.get(path) ?? []).length === 0),
-  );
-
-/**
- * The influences as a table to read: a row for each parameter, a column for each product, and in it the capitals of the
- * designs in which it changes; under "stuck" those that do not let it move alone.
- */
-export function influenceTable(named: Readonly<Record<string, Influence>>): string {
-  const designs = Object.entries(named);
-  const paths = [...new Set(designs.flatMap(([, influence]) => [...influence.keys()]))];
-  const initials = (has: (influence: Influence) => boolean): string =>
-    designs.map(([name, influence]) => (has(influence) ? initial(name) : '')).join('') || '.';
-  const rows = paths.map((path) => [
+/** The influences as a table to read: a row for each parameter, a column for each product. */
+export function influenceTable(influence: Influence): string {
+  const rows = [...influence].map(([path, products]) => [
     path,
-    ...PRODUCTS.map((product) => initials((influence) => influence.get(path)?.includes(product) ?? false)),
-    initials((influence) => influence.has(path) && influence.get(path) === undefined),
+    ...(products ? PRODUCTS.map((product) => (products.includes(product) ? MOVES : STAYS)) : [STUCK]),
   ]);
-  const all = [['parameter', ...PRODUCTS, 'stuck'], ...rows];
-  const widths = all[0]!.map((_, k) => Math.max(...all.map((row) => row[k]!.length)));
+  const all = [['parameter', ...PRODUCTS], ...rows];
+  const width = (k: number): number =>
+    Math.max(...[...PRODUCTS.slice(k - 1, k), ...(k === 0 ? influence.keys() : [])].map((c) => c.length));
   return all
     .map(
       (row) =>
         `${row
-          .map((cell, k) => cell.padEnd(widths[k]!))
+          .map((cell, k) => cell.padEnd(width(k)))
           .join('  ')
           .trimEnd()}\n`,
     )
     .join('');
+}
+
+/** Parameters that move nothing in any of the tables. */
+export function deadOf(tables: readonly string[]): string[] {
+  const rows = tables.flatMap((table) => table.trimEnd().split('\n').slice(1)).map((row) => row.split(/ {2,}/));
+  const alive = new Set(rows.filter(([, ...cells]) => cells.includes(MOVES)).map(([path]) => path!));
+  return [...new Set(rows.map(([path]) => path!))].filter((path) => !alive.has(path));
 }

@@ -1,14 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { parseAssignment } from '../../lib/params/assignment.ts';
 import type { Issue, IssueCode } from '../../lib/params/issue.ts';
+import { readVariation } from '../../lib/params/read-variation.ts';
 import { renderIssue, renderIssues } from '../../lib/params/render-issue.ts';
-import { read, refusal } from './sample-spec.ts';
+import { read, refusal, spec } from './sample-spec.ts';
 
 /** The first issue of one input. */
 function first(given: unknown, ...args: readonly string[]): Issue {
   const issue = read(given, ...args).issues?.[0];
   if (!issue) throw new Error('nothing is wrong');
   return issue;
+}
+
+/** The first issue of a parameter tried over values that cannot be read. */
+function varied(path: string, text: string): Issue {
+  const from = `--vary "${path}=${text}"`;
+  return readVariation(spec.table.get(path)!, { path, text, from }, undefined).issues![0]!;
 }
 
 /** One input for every code, and its text: a code without an entry does not compile. */
@@ -105,6 +112,19 @@ const TEXTS: { readonly [K in IssueCode]: readonly [Issue, string] } = {
        50 in is past the middle, 42 in
        given by --set "base.rail.offsets=10 in, 50 in"
        try --set "base.rail.offsets="`,
+  ],
+  'not-a-range': [
+    varied('top.layers', '3..'),
+    `error: top.layers cannot be tried over "3.."; it must be from..to, from..to:how many, or values with commas between
+       each value is a whole number, 1 to 3
+       nothing stands behind the two dots
+       given by --vary "top.layers=3.."`,
+  ],
+  'cannot-vary': [
+    varied('note', 'a,b'),
+    `error: note cannot be tried over a range
+       it is a text; lengths, numbers, choices and yes or no can be tried
+       given by --vary "note=a,b"`,
   ],
 };
 

@@ -109,6 +109,16 @@ describe('a template laid on the reference face of its piece', () => {
     }
   });
 
+  it('says where a ridge off the middle is: 250 mm from the left in frame A, 170 in frame B', () => {
+    // Frame A is seen from y = 250 on the left to y = -170, frame B from y = -170 to y = 250.
+    const across = ({ dxf }: Drawn): number[] =>
+      dimensionsOf(parseDxf(dxf))
+        .filter((dim) => (dim.dimensionType & 7) === 0 && (dim.angle ?? 0) === 0)
+        .map((dim) => Math.round(dim.actualMeasurement * 1000) / 1000);
+    expect(across(pieces[0][1])).toEqual([250, 420]);
+    expect(across(pieces[1][1])).toEqual([170, 420]);
+  });
+
   it('coincides with the STL file of a post of each frame of a build', async () => {
     const build = await written('meeting-table', {}, ['model', 'stl', 'dxf']);
     const { parts, places } = build.json('model.json').assembly;

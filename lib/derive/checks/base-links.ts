@@ -34,12 +34,17 @@ interface Stand {
 export function floorLinks(assembly: Assembly, base: BaseNodes): FrameMember[] {
   const pads = onPads(assembly, base);
   const stands = pads.length > 0 ? pads : onOwnCorners(base);
-  return stands.map(({ name, over, at }, k) => {
+  return stands.flatMap(({ name, over, at }, k) => {
     const first = stands.findIndex((s) => Math.abs(s.at[0] - at[0]) < ONE_FRAME) === k;
     const held = first ? (['x', 'y', 'z'] as const) : (['x', 'z'] as const);
+    const above = nodeOn(base, over, toInner(over.frame, at)[0]);
+    if (isSamePoint(base.nodes.get(above)!.at, at)) {
+      addNode(base, { name: above, at, held }, over.part.id);
+      return [];
+    }
     const floor = `floor ${name}`;
     addNode(base, { name: floor, at, held }, over.part.id);
-    return link(base, `pad ${name}`, nodeOn(base, over, toInner(over.frame, at)[0]), floor);
+    return [link(base, `pad ${name}`, above, floor)];
   });
 }
 
@@ -136,4 +141,3 @@ function link({ nodes }: BaseNodes, name: string, from: string, to: string, atTo
     ...(atTo ? { springs: { to: atTo } } : {}),
   };
 }
-

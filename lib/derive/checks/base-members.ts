@@ -1,9 +1,11 @@
 import { type Frame, toOuter, turnOut } from '../../geometry/frame.ts';
+import type { OutlinePoint } from '../../geometry/outline.ts';
 import type { Vec3 } from '../../geometry/vec.ts';
 import { type Assembly, placeOf, visibleParts } from '../../model/assembly.ts';
-import type { Part, PartId } from '../../model/part.ts';
+import type { Part, PartKind } from '../../model/part.ts';
+import { FIELD_LABELS } from '../../wood/field-labels.ts';
 import { speciesById } from '../../wood/species-list.ts';
-import { SHEAR_MODULUS_FALLBACK } from '../../wood/stiffness.ts';
+import { type ShearRatio, shearRatio } from './shear-ratio.ts';
 import type { BarMaterial } from './solvers/frame-model.ts';
 
 /** A piece of the base as a straight bar along its grain. */
@@ -15,8 +17,8 @@ export interface BaseBar {
   readonly alongY: number;
   readonly alongZ: number;
   readonly material: BarMaterial;
-  /** MPa across the grain; undefined when the wood has no such value. */
-  readonly across: number | undefined;
+  /** MPa across the grain. */
+  readonly across: number;
 }
 
 /** A bar, or which value of its wood is not known. */
@@ -34,10 +36,9 @@ export function baseParts(assembly: Assembly): Part[] {
 
 export function baseBar(assembly: Assembly, part: Part): BarOutcome {
   const wood = speciesById(part.wood);
-  if (!wood.moe) return { missing: `the stiffness of ${wood.name}` };
-  const e = wood.moe.value;
-  const ratios = [wood.gltOverEl, wood.glrOverEl].flatMap((r) => (r ? [r.value] : []));
-  const g = e * (ratios.length > 0 ? Math.min(...ratios) : SHEAR_MODULUS_FALLBACK.value);
+  const { moe, etOverEl } = wood;
+  if (!moe || !etOverEl) return { missing: `${FIELD_LABELS[moe ? 'etOverEl' : 'moe']} of ${wood.name}` };
+  const e = moe.value;
   const { length, thickness } = part.finished;
   return {
     bar: {
@@ -46,27 +47,37 @@ export function baseBar(assembly: Assembly, part: Part): BarOutcome {
       length,
       alongY: leastDepth(part),
       alongZ: thickness,
-      material: { e, g },
-      across: wood.etOverEl ? e * wood.etOverEl.value : undefined,
+      material: { e, g: e * Math.min(...twistRatios(part).map((r) => r.value)) },
+      across: e * etOverEl.value,
     },
   };
 }
 
-/** Depth of the piece where it is least deep, over the middle of its length, mm: a V weakens a bearer there. */
-function leastDepth(part: Part): number {
-  const { body, finished } = part;
-  if (body.kind !== 'prism' || finished.length <= finished.width) return finished.width;
-  const upper = body.outline.filter((p) => p.surface?.startsWith('underside') || p.surface?.startsWith('relief'));
-  return upper.length > 0 && isLevel(part) ? Math.min(...upper.map((p) => p.y)) : finished.width;
+/** The shear moduli that resist twist; the lower of the two counts (our convention). */
+export function twistRatios({ wood }: Part): ShearRatio[] {
+  return (['gltOverEl', 'glrOverEl'] as const).map((field) => shearRatio(speciesById(wood), field));
 }
 
-/** Pieces that lie under the top carry the V on their long edge; posts have it on their end. */
-const isLevel = (part: Part): boolean => part.kind === 'bearer' || part.kind === 'cleat' || part.kind === 'rail';
+/** Pieces that lie level: a V on their upper edge, or a hollow on their lower one, takes of their depth. */
+const LEVEL: ReadonlySet<PartKind> = new Set(['bearer', 'cleat', 'rail', 'foot']);
+
+/** Depth of the piece where it is least deep, mm: a V weakens a bearer there, a hollow a foot. */
+function leastDepth({ kind, body, finished }: Part): number {
+  if (body.kind !== 'prism' || !LEVEL.has(kind)) return finished.width;
+  const sides = [body.outline, body.far ?? []].flatMap((outline) =>
+    outline.map((from, i) => ({ from, to: outline[(i + 1) % outline.length]! })),
+  );
+  const scribed = sides.filter(({ from }) => /^(underside|relief)/.test(from.surface ?? ''));
+  const heights = scribed.flatMap(({ from, to }) => [from.y, to.y]);
+  return Math.min(finished.width, ...heights) - Math.max(0, ...sides.map(hollow));
+}
+
+/** How far an arch between two points of an outline goes into the wood, mm. */
+const hollow = ({ from, to }: { readonly from: OutlinePoint; readonly to: OutlinePoint }): number =>
+  from.surface === 'arch' ? (Math.abs(from.bulge ?? 0) * Math.hypot(to.x - from.x, to.y - from.y)) / 2 : 0;
 
 /** A point of the axis of a bar, `x` mm from its reference end, in the table's frame. */
 export const axisPoint = (bar: BaseBar, x: number): Vec3 => toOuter(bar.frame, [x, bar.alongY / 2, bar.alongZ / 2]);
 
 /** The direction of the bar's z axis in the table's frame. */
 export const barZ = (bar: BaseBar): Vec3 => turnOut(bar.frame, [0, 0, 1]);
-
-export const barName = (id: PartId, k: number): string => `${id} ${k}`;

@@ -1,14 +1,27 @@
 import type { Vec2 } from '../../geometry/vec.ts';
+import { partOf } from '../../model/assembly.ts';
 import type { Finding } from '../../model/finding.ts';
+import type { PartId } from '../../model/part.ts';
+import { formatMm } from '../../units/format-length.ts';
 import { speciesById } from '../../wood/species-list.ts';
-import { atMostVerdict, type Check, type CheckContext, called, fromMemory, notChecked } from './check.ts';
+import {
+  atMostVerdict,
+  beside,
+  type Check,
+  type CheckContext,
+  called,
+  fromMemory,
+  notChecked,
+  sayShare,
+} from './check.ts';
 import { type LeanedTop, leanedTop } from './leaned-top.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { GRAVITY } from './solvers/mass.ts';
-import { meanCrossStress } from './solvers/plate/cross-stress.ts';
-import { DEFLECTION_GRID, STRESS_GRID } from './solvers/plate/grid.ts';
+import { MEAN_LENGTH, meanCrossStress } from './solvers/plate/cross-stress.ts';
+import { DEFLECTION_GRID, type GridCounts, SAME_LINE, STRESS_GRID } from './solvers/plate/grid.ts';
 import { solvePlate } from './solvers/plate/solve.ts';
 import { STRESS_BANDS, workingStress } from './solvers/working-stress.ts';
+import { strengthFromMemory } from './strength-from-memory.ts';
 
 /** How hard the wood is pulled across its grain where a bearer stops and someone leans on the edge over it. */
 export const crossGrain: Check = {
@@ -33,8 +46,14 @@ export const crossGrain: Check = {
   },
 };
 
-/** Greatest mean stress at a bearer end, MPa, with the load on the long edge beside it, on both sides of the table. */
-function worstStress(context: CheckContext, top: LeanedTop): { readonly stress: number; readonly bearing: string } {
+interface Worst {
+  /** MPa, the mean beside the end of a bearer. */
+  readonly stress: number;
+  readonly bearing: PartId;
+}
+
+/** The greatest stress where a bearing stops, with the load on the long edge beside it, on both sides of the table. */
+function worstStress({ loads }: CheckContext, top: LeanedTop): Worst {
   const half = top.model.body.width / 2;
   const spots = top.bearings.flatMap((b) =>
     [
@@ -44,61 +63,79 @@ function worstStress(context: CheckContext, top: LeanedTop): { readonly stress: 
       .filter(({ end, edge }) => Math.abs(end[1] - edge[1]) > 1)
       .map((spot) => ({ ...spot, bearing: b.part })),
   );
-  const outer = spots.filter((s) => !spots.some((o) => o.end[0] === s.end[0] && isFurtherOut(o.end, s.end)));
-  return outer
+  return spots
+    .filter((s) => !spots.some((o) => isFurtherOut(o.end, s.end)))
     .map(({ end, edge, bearing }) => {
-      const field = solvePlate(top.plate, [{ kind: 'point', at: edge, force: context.loads.lean }]);
+      const field = solvePlate(top.plate, [{ kind: 'point', at: edge, force: loads.lean }]);
       return { stress: meanCrossStress(field, end), bearing };
     })
-    .reduce((worst, next) => (next.stress > worst.stress ? next : worst), { stress: 0, bearing: top.model.top.id });
+    .reduce((worst, next) => (next.stress > worst.stress * (1 + SAME) ? next : worst), {
+      stress: 0,
+      bearing: top.model.top.id,
+    });
 }
+
+/** Stresses that differ by less than this part are alike. */
+const SAME = 1e-6;
+
+/** The same frame, the same side, further out. */
+const isFurtherOut = (a: Vec2, b: Vec2): boolean =>
+  Math.abs(a[0] - b[0]) < SAME_LINE && Math.sign(a[1]) === Math.sign(b[1]) && Math.abs(a[1]) > Math.abs(b[1]);
+
+/** Within this part of the limit a piece that is only tried is worked out on the fine grid. */
+const NEAR = 0.03;
 
 /**
- * Share of the working stress of a piece that is only tried, by the coarse grid: at a tenth of the work it is off by the
- * same factor as the piece at hand.
+ * Share of the working stress of a piece that is only tried. Far from the limit the coarse grid will do: at a tenth of the
+ * work it is off by about the same factor as the piece at hand.
  */
-function coarsely(context: CheckContext, value: number, limit: number): (moved: CheckContext) => number | undefined {
-  const share = (c: CheckContext): number | undefined => {
-    const { top } = leanedTop(c.assembly, DEFLECTION_GRID.value);
-    return top && worstStress(c, top).stress / limit;
+function tried(
+  context: CheckContext,
+  value: number,
+  stressLimit: number,
+  wanted: number,
+): (moved: CheckContext) => number | undefined {
+  const share = (c: CheckContext, counts: GridCounts): number | undefined => {
+    const { top } = leanedTop(c.assembly, counts);
+    return top && worstStress(c, top).stress / stressLimit;
   };
-  const factor = value / (share(context) ?? value);
+  const factor = value / (share(context, DEFLECTION_GRID.value) ?? value);
   return (moved) => {
-    const coarse = share(moved);
-    return coarse === undefined ? undefined : coarse * factor;
+    const coarse = share(moved, DEFLECTION_GRID.value);
+    if (coarse === undefined) return undefined;
+    const likely = coarse * factor;
+    return Math.abs(likely - wanted) < NEAR * wanted ? share(moved, STRESS_GRID.value) : likely;
   };
 }
-
-const isFurtherOut = (a: Vec2, b: Vec2): boolean =>
-  Math.sign(a[1]) === Math.sign(b[1]) && Math.abs(a[1]) > Math.abs(b[1]);
 
 function finding(context: CheckContext, top: LeanedTop, strength: number): Finding {
   const limit = workingStress(strength, 'tension across', 'short');
-  const { stress } = worstStress(context, top);
+  const { stress, bearing } = worstStress(context, top);
   const value = stress / limit;
   const { ok, least } = STRESS_BANDS.value;
   const verdict = atMostVerdict(value, ok, least);
   const part = top.model.top;
-  const percent = (share: number): string => `${Math.round(share * 100)} %`;
+  const share = sayShare(value, beside(verdict).value);
   return {
     check: crossGrain.name,
     verdict,
     part: part.id,
+    where: bearing,
     value,
     limit: ok,
     unit: 'of the working stress',
-    because: `${called(part)}: where a bearer stops, ${Math.round(context.loads.lean / GRAVITY)} kg on the edge beside it pull the wood across its grain to ${percent(value)} of our working limit; up to ${percent(ok)} is well`,
+    because: `${called(part)}: where ${called(partOf(context.assembly, bearing))} stops, ${Math.round(context.loads.lean / GRAVITY)} kg on the edge beside it pull the wood across its grain to ${share} of our working limit; up to ${sayShare(ok)} is well`,
     fixes:
       verdict === 'ok'
         ? []
         : solvedFixes(
             context,
             {
-              measure: coarsely(context, value, limit),
+              measure: tried(context, value, limit, ok),
               limit: ok,
               want: 'at most',
-              levers: ['top.edgeThickness', 'bearer.length', 'panelLeg.width', 'post.spacing'],
-              say: percent,
+              levers: ['top.edgeThickness', 'bearer.length', 'cleat.length', 'post.spacing'],
+              say: (reached) => sayShare(reached),
             },
             value,
           ),
@@ -106,9 +143,9 @@ function finding(context: CheckContext, top: LeanedTop, strength: number): Findi
     load: `${context.loads.lean} N on the long edge over a frame, for a short time`,
     assumptions: [
       ...top.assumptions,
-      'the mean over 200 mm along the grain at the end of the bearer (our convention)',
+      `the mean over ${formatMm(MEAN_LENGTH.value)} along the grain at the end of the bearer (${MEAN_LENGTH.source})`,
       `working limit ${limit.toFixed(2)} MPa from a mean strength of ${strength.toFixed(2)} MPa`,
     ],
-    unconfirmed: fromMemory(part.wood, top.fields),
+    unconfirmed: [...fromMemory(part.wood, top.fields), ...strengthFromMemory(part.wood, 'tensionPerpendicular')],
   };
 }

@@ -1,6 +1,16 @@
 import type { Finding } from '../../model/finding.ts';
-import { atMostVerdict, type Check, type CheckContext, called, fromMemory, notChecked, say, sayMove } from './check.ts';
-import { type LeanedTop, leanedTop, leaningPlaces } from './leaned-top.ts';
+import {
+  atMostVerdict,
+  beside,
+  type Check,
+  type CheckContext,
+  called,
+  fromMemory,
+  notChecked,
+  say,
+  sayMove,
+} from './check.ts';
+import { type LeanedTop, type LeaningPlace, leanedTop, leaningPlaces } from './leaned-top.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { GRAVITY } from './solvers/mass.ts';
 import { deflectionAt } from './solvers/plate/field.ts';
@@ -21,13 +31,12 @@ export const give: Check = {
   },
 };
 
-type Place = ReturnType<typeof leaningPlaces>[number];
+/** The most that any of some spots goes down under someone who leans on it. */
+const giveAt = ({ loads }: CheckContext, { plate }: LeanedTop, spots: LeaningPlace['spots']): number =>
+  Math.max(...spots.map((at) => deflectionAt(solvePlate(plate, [{ kind: 'point', at, force: loads.lean }]), at)));
 
-const giveAt = (context: CheckContext, top: LeanedTop, at: Place['at']): number =>
-  deflectionAt(solvePlate(top.plate, [{ kind: 'point', at, force: context.loads.lean }]), at);
-
-function finding(context: CheckContext, top: LeanedTop, { name, at }: Place): Finding {
-  const value = giveAt(context, top, at);
+function finding(context: CheckContext, top: LeanedTop, { name, spots }: LeaningPlace): Finding {
+  const value = giveAt(context, top, spots);
   const { ok, most } = GIVE_LIMITS.value;
   const verdict = atMostVerdict(value, ok, most);
   const part = top.model.top;
@@ -42,7 +51,7 @@ function finding(context: CheckContext, top: LeanedTop, { name, at }: Place): Fi
     value,
     limit: ok,
     unit: 'mm',
-    because: `${called(part)}: ${kg} kg on ${name} moves it ${sayMove(context, value)}; up to ${sayMove(context, ok)} nobody minds${cause}`,
+    because: `${called(part)}: ${kg} kg on ${name} moves it ${sayMove(context, value, beside(verdict).value)}; up to ${sayMove(context, ok)} nobody minds${cause}`,
     fixes:
       verdict === 'ok'
         ? []
@@ -52,11 +61,11 @@ function finding(context: CheckContext, top: LeanedTop, { name, at }: Place): Fi
               measure: (c) => {
                 const moved = leanedTop(c.assembly, DEFLECTION_GRID.value).top;
                 const place = moved && leaningPlaces(moved).find((p) => p.name === name);
-                return moved && place && giveAt(c, moved, place.at);
+                return moved && place && giveAt(c, moved, place.spots);
               },
               limit: ok,
               want: 'at most',
-              levers: ['top.edgeThickness', 'top.thickness', 'bearer.length', 'frame.inset', 'panelLeg.width'],
+              levers: ['top.edgeThickness', 'top.thickness', 'bearer.length', 'cleat.length', 'frame.inset'],
               say: (mm) => sayMove(context, mm),
             },
             value,

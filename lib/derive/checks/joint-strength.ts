@@ -1,155 +1,132 @@
-import { turnOut } from '../../geometry/frame.ts';
-import { dot } from '../../geometry/vec.ts';
-import { partOf } from '../../model/assembly.ts';
-import type { Mortise } from '../../model/feature.ts';
+import type { Assembly } from '../../model/assembly.ts';
 import type { Finding } from '../../model/finding.ts';
-import { speciesById } from '../../wood/species-list.ts';
 import type { FrameSpot } from './base-frame.ts';
-import { barZ } from './base-members.ts';
-import { atMostVerdict, type Check, type CheckContext, called, notChecked, say } from './check.ts';
-import { type PushedBase, pushedBase, WAYS } from './pushed-base.ts';
+import {
+  atMostVerdict,
+  beside,
+  type Check,
+  type CheckContext,
+  called,
+  fromMemory,
+  notChecked,
+  say,
+  sayShare,
+} from './check.ts';
+import { jointWork, type WorkingJoint } from './joint-work.ts';
 import { solvedFixes } from './solve-fix.ts';
-import type { EndForces } from './solvers/frame-model.ts';
-import { jointWarnings } from './solvers/joint-range.ts';
-import { GLUED_GRIP } from './solvers/joint-stiffness.ts';
-import type { Tenon } from './solvers/joint-strength.ts';
-import { jointUse, OFTEN_LIMITS, ONCE_LIMIT } from './solvers/joint-use.ts';
+import { type JointWarning, jointWarnings } from './solvers/joint-range.ts';
+import { OFTEN_LIMITS, ONCE_LIMIT } from './solvers/joint-use.ts';
 
-type Solved = Extract<PushedBase, { kind: 'solved' }>;
+const UNIT = 'of its strength';
 
-/** Flat cheeks glued over their whole height, as makers do. */
-const KIND = { loose: true, ends: 'round', flatsGlued: true } as const;
+const LEVERS = [
+  'frameJoint.railTenonWidth',
+  'frameJoint.postTenonWidth',
+  'frameJoint.tenonThickness',
+  'frameJoint.tenonDepth',
+];
 
 /** How hard the loose tenons of the base work under a level push that comes often, and under one shove. */
 export const jointStrength: Check = {
   name: 'joint strength',
   run(context) {
-    const { assembly, loads } = context;
-    const pushed = pushedBase(assembly, loads.push, GLUED_GRIP.value.high);
-    const part = assembly.parts[0]!.id;
-    if (pushed.kind === 'unknown') return [notChecked('joint strength', part, pushed.needs, 'of its strength')];
-    if (pushed.kind === 'mechanism')
-      return [notChecked('joint strength', part, 'a base that stands', 'of its strength')];
-    return alike(pushed).map((spot) => finding(context, pushed, spot));
+    const { joints, needs } = jointWork(context.assembly);
+    if (!joints) return [notChecked('joint strength', context.assembly.parts[0]!.id, needs, UNIT)];
+    return [
+      ...worst(joints, ({ perNewton }) => perNewton).map((joint) => bent(context, joint)),
+      ...worst(joints, ({ bareTwist }) => bareTwist).flatMap((joint) => twisted(context, joint)),
+    ];
   },
 };
 
-/** The joint of each sort that works hardest: frames A and B are built alike, and so are the posts of a frame. */
-function alike(pushed: Solved): FrameSpot[] {
-  const groups = new Map<string, FrameSpot>();
-  for (const spot of pushed.base.spots) {
-    const key = `${spot.butting.part.name} ${spot.mate.part.name} ${spot.end}`.replace(
-      / (from|to)$/,
-      spot.butting.part.kind === 'post' ? ' $1' : '',
-    );
-    const known = groups.get(key);
-    if (!known || worstUse(pushed, spot) > worstUse(pushed, known)) groups.set(key, spot);
+/** Joints of one sort are between pieces of the same names: frames A and B are built alike, and so are their posts. */
+const sortOf = ({ butting, mate }: FrameSpot): string => `${butting.part.name} to ${mate.part.name}`;
+
+/** Of each sort the joint that has most of something; the first of equal ones. */
+function worst(joints: readonly WorkingJoint[], of: (joint: WorkingJoint) => number): WorkingJoint[] {
+  const sorts = new Map<string, WorkingJoint>();
+  for (const joint of joints) {
+    const known = sorts.get(sortOf(joint.spot));
+    if (!known || of(joint) > of(known) * (1 + SAME)) sorts.set(sortOf(joint.spot), joint);
   }
-  return [...groups.values()];
+  return [...sorts.values()];
 }
 
-interface Sized {
-  readonly tenon: Tenon;
-  readonly count: number;
-  readonly inPlane: (forces: EndForces) => { moment: number; shear: number };
-}
+/** Joints that differ by less than this part work alike. */
+const SAME = 1e-6;
 
-/** The tenon of a joint as the strength formulas see it; undefined when a strength of its wood is not known. */
-function sized({ joint, butting, mate }: FrameSpot): Sized | undefined {
-  const woods = [butting, mate].map((b) => speciesById(b.part.wood));
-  const strengths = woods.flatMap((w) => (w.shear && w.mor ? [{ shear: w.shear.value, bending: w.mor.value }] : []));
-  if (strengths.length < 2) return undefined;
-  const side = joint.sides.find((s) => s.part === butting.part.id)!;
-  const cut = butting.part.features.find((f): f is Mortise => f.kind === 'mortise' && f.id === side.features[0])!;
-  const depth = cut.depth;
-  const along = turnOut(butting.frame, cut.along);
-  // The tenon is wide along y of the piece, or along its z: that decides which moment bends it in its own plane.
-  const wideAlongZ = Math.abs(dot(along, barZ(butting))) > 0.5;
-  return {
-    tenon: {
-      depths: [depth, depth],
-      height: cut.length - cut.play,
-      thickness: cut.width,
-      shear: Math.min(...strengths.map((s) => s.shear)),
-      bending: Math.min(...strengths.map((s) => s.bending)),
-    },
-    count: joint.tenons.length,
-    inPlane: (f) => (wideAlongZ ? { moment: f.momentY, shear: f.shearZ } : { moment: f.momentZ, shear: f.shearY }),
-  };
-}
-
-function worstUse(pushed: Solved, spot: FrameSpot): number {
-  const size = sized(spot);
-  if (!size) return Number.POSITIVE_INFINITY;
-  return Math.max(
-    ...WAYS.map((way) => {
-      const { moment, shear } = size.inPlane(pushed.cases[way].ends.get(spot.member)![spot.end]);
-      return jointUse(size.tenon, KIND, moment / size.count, shear / size.count).use;
-    }),
-  );
-}
-
-function finding(context: CheckContext, pushed: Solved, spot: FrameSpot): Finding {
+function bent(context: CheckContext, joint: WorkingJoint): Finding {
   const { loads } = context;
-  const part = partOf(context.assembly, spot.butting.part.id);
-  const size = sized(spot);
-  if (!size)
-    return notChecked(
-      'joint strength',
-      part.id,
-      `shear and bending strength of ${speciesById(part.wood).name}`,
-      'of its strength',
-    );
-  const value = worstUse(pushed, spot);
+  const { spot, perNewton } = joint;
   const { ok, least } = OFTEN_LIMITS.value;
-  const once = (value * loads.shove) / loads.push;
-  const verdict = once > ONCE_LIMIT.value ? 'change it' : atMostVerdict(value, ok, least);
-  const percent = (share: number): string => `${Math.round(share * 100)} %`;
-  const warnings = jointWarnings({ depths: size.tenon.depths, height: size.tenon.height, acrossGrain: true });
+  const often = perNewton * loads.push;
+  const once = perNewton * loads.shove;
+  // What comes often is told, unless it is the one shove alone that is too much.
+  const shoved = often <= ok && once > ONCE_LIMIT.value;
+  const [load, value, limit] = shoved ? [loads.shove, once, ONCE_LIMIT.value] : [loads.push, often, ok];
+  const verdict = once > ONCE_LIMIT.value ? 'change it' : atMostVerdict(often, ok, least);
+  const part = spot.butting.part;
+  const works = `the joint with ${called(spot.mate.part)} works at ${sayShare(value, beside(verdict).value)} of its estimated strength`;
+  const lasts = `${shoved ? 'under one shove' : 'in an everyday push'}; up to ${sayShare(limit)} ${shoved ? 'holds' : 'lasts'}`;
   return {
     check: 'joint strength',
     verdict,
     part: part.id,
     where: spot.joint.id,
     value,
-    limit: ok,
-    unit: 'of its strength',
-    because: `${called(part)}: the joint with ${called(spot.mate.part)} works at ${percent(value)} of its estimated strength in an everyday push; up to ${percent(ok)} lasts${verdict === 'ok' ? '' : ', above that it may loosen with use'}`,
+    limit,
+    unit: UNIT,
+    because: `${called(part)}: ${works} ${lasts}${verdict === 'ok' || shoved ? '' : ', above that it may loosen with use'}`,
     fixes:
       verdict === 'ok'
         ? []
         : solvedFixes(
             context,
             {
-              measure: (c) => measure(c, spot.joint.id),
-              limit: ok,
+              measure: ({ assembly }) => hardestOf(assembly, sortOf(spot)),
+              limit: Math.min(ok / loads.push, ONCE_LIMIT.value / loads.shove),
               want: 'at most',
-              levers: [
-                'frameJoint.railTenonWidth',
-                'frameJoint.postTenonWidth',
-                'frameJoint.tenonThickness',
-                'frameJoint.tenonDepth',
-              ],
-              say: percent,
+              levers: LEVERS,
+              say: (share) => sayShare(share * load),
             },
-            value,
+            perNewton,
           ),
     source: OFTEN_LIMITS.source,
-    load: `a level push of ${loads.push} N at the top, each way, often`,
+    load: shoved
+      ? `a level push of ${loads.shove} N at the top, once`
+      : `a level push of ${loads.push} N at the top, each way, often`,
     assumptions: [
       'glue on the whole flat cheeks; a loose tenon counts three quarters of one worked on the rail (our convention)',
-      ...warnings.map((w) =>
-        w.high !== undefined && w.value > w.high
-          ? `${w.about} of ${say(context, w.value)} is more than any tested (${say(context, w.high)})`
-          : `${w.about} of ${say(context, w.value)} is less than any tested`,
-      ),
+      'bending across the flat of the tenon is left to the shoulders',
+      ...sizeWarnings(context, joint),
     ],
+    unconfirmed: [...new Set([spot.butting, spot.mate].flatMap((b) => fromMemory(b.part.wood, ['shear', 'mor'])))],
   };
 }
 
-function measure({ assembly, loads }: CheckContext, joint: string): number | undefined {
-  const pushed = pushedBase(assembly, loads.push, GLUED_GRIP.value.high);
-  if (pushed.kind !== 'solved') return undefined;
-  const spot = pushed.base.spots.find((s) => s.joint.id === joint);
-  return spot && worstUse(pushed, spot);
+function hardestOf(assembly: Assembly, sort: string): number | undefined {
+  const alike = jointWork(assembly).joints?.filter(({ spot }) => sortOf(spot) === sort) ?? [];
+  return alike.length > 0 ? Math.max(...alike.map(({ perNewton }) => perNewton)) : undefined;
+}
+
+/** A twist that a bare tenon would not bear: shoulders must carry it, and how much they do is not known. */
+function twisted({ loads }: CheckContext, { spot, twist, bareTwist }: WorkingJoint): Finding[] {
+  if (bareTwist * loads.push <= 1) return [];
+  const [butting, mate] = [spot.butting, spot.mate].map((b) => called(b.part));
+  const moment = `${Math.round((twist * loads.push) / 1000)} N m`;
+  const needs = `tight glued shoulders: an everyday push twists ${butting} in ${mate} by ${moment}, more than its bare tenon bears`;
+  return [{ ...notChecked('joint twist', spot.butting.part.id, needs, 'N m'), where: spot.joint.id }];
+}
+
+function sizeWarnings(context: CheckContext, { tenon }: WorkingJoint): string[] {
+  const { depths, height } = tenon;
+  return jointWarnings({ depths, height, acrossGrain: true }).map((warning) => words(context, warning));
+}
+
+function words(context: CheckContext, { about, value, low, high }: JointWarning): string {
+  if (about === 'across the grain')
+    return `${say(context, value)} of tenon across the grain is more than ${say(context, high!, 'down')}: the wood around it moves too far`;
+  return high !== undefined && value > high
+    ? `${about} of ${say(context, value)} is more than any tested (${say(context, high)})`
+    : `${about} of ${say(context, value)} is less than any tested (${say(context, low!)})`;
 }

@@ -4,7 +4,7 @@ import { missing } from '../../wood/confidence.ts';
 import { FIELD_LABELS } from '../../wood/field-labels.ts';
 import type { SpeciesField } from '../../wood/species.ts';
 import { speciesById } from '../../wood/species-list.ts';
-import { SHEAR_MODULUS_FALLBACK } from '../../wood/stiffness.ts';
+import { shearRatio } from './shear-ratio.ts';
 import { type GridCounts, gridLines, LEAST_TO_EDGE } from './solvers/plate/grid.ts';
 import { isHeld } from './solvers/plate/held.ts';
 import type { PlateSupport, PlateWood } from './solvers/plate/plate.ts';
@@ -33,7 +33,7 @@ export function leanedTop(assembly: Assembly, counts: GridCounts): LeanedTopOutc
   const wood = plateWood(assembly, model);
   if ('needs' in wood) return wood;
   const { length, width } = model.body;
-  const bearings = supports(model.bearings);
+  const bearings = supports(model);
   const half = width / 2;
   const ends = bearings.flatMap((b) => [b.from, b.to]).filter((y) => Math.abs(y) < half);
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
@@ -63,12 +63,15 @@ export function leanedTop(assembly: Assembly, counts: GridCounts): LeanedTopOutc
 /** Bearings that lie this close behind a screwed one do not hold the top down and are left out, mm (our convention). */
 const BEHIND = 100;
 
-function supports(bearings: readonly Bearing[]): Bearing[] {
-  return bearings.filter(
-    (b) =>
-      b.screwed ||
-      !bearings.some((s) => s.screwed && Math.abs(s.x - b.x) < BEHIND && s.from < b.to - 1 && s.to > b.from + 1),
-  );
+function supports({ bearings, body }: TableModel): Bearing[] {
+  const half = body.width / 2;
+  return bearings
+    .filter(
+      (b) =>
+        b.screwed ||
+        !bearings.some((s) => s.screwed && Math.abs(s.x - b.x) < BEHIND && s.from < b.to - 1 && s.to > b.from + 1),
+    )
+    .map((b) => ({ ...b, from: Math.max(b.from, -half), to: Math.min(b.to, half) }));
 }
 
 function plateWood(
@@ -79,36 +82,44 @@ function plateWood(
   | { readonly needs: string } {
   const species = speciesById(top.wood);
   const flat = assembly.climate.sawn !== 'quarter';
-  const [ratio, shear, poisson]: readonly SpeciesField[] = flat
-    ? ['etOverEl', 'gltOverEl', 'poissonLT']
-    : ['erOverEl', 'glrOverEl', 'poissonLR'];
-  const needed: SpeciesField[] = ['moe', ratio!, poisson!];
+  const ratio = flat ? 'etOverEl' : 'erOverEl';
+  const poisson = flat ? 'poissonLT' : 'poissonLR';
+  const needed: SpeciesField[] = ['moe', ratio, poisson];
   const lacking = missing(species, needed);
   if (lacking.length > 0) return { needs: `${lacking.map((f) => FIELD_LABELS[f]).join(' and ')} of ${species.name}` };
   const value = (field: SpeciesField): number => species[field]!.value;
   const along = value('moe');
-  const known = species[shear!];
+  const field = flat ? 'gltOverEl' : 'glrOverEl';
+  const shear = shearRatio(species, field);
   return {
-    wood: {
-      along,
-      across: along * value(ratio!),
-      shear: along * (known ?? SHEAR_MODULUS_FALLBACK).value,
-      poisson: value(poisson!),
-    },
-    fields: known ? [...needed, shear!] : needed,
-    assumptions: known ? [] : [`${FIELD_LABELS[shear!]} of ${species.name} is not printed: one sixteenth is taken`],
+    wood: { along, across: along * value(ratio), shear: along * shear.value, poisson: value(poisson) },
+    fields: [...needed, field],
+    assumptions: shear.assumptions,
   };
 }
 
-/** Places where people lean, by name, in the table's frame (our convention). */
-export function leaningPlaces({ model, bearings }: LeanedTop): { readonly name: string; readonly at: Vec2 }[] {
+/** A kind of place where people lean, and all such places of the table, in its frame. */
+export interface LeaningPlace {
+  readonly name: string;
+  readonly spots: readonly Vec2[];
+}
+
+/** Places where people lean (our convention). */
+export function leaningPlaces({ model, bearings }: LeanedTop): LeaningPlace[] {
   const { length, width } = model.body;
-  const half = width / 2;
+  const edges = [width / 2, -width / 2];
+  const onEdges = (...xs: readonly number[]): Vec2[] => xs.flatMap((x) => edges.map((y): Vec2 => [x, y]));
   return [
-    { name: 'the middle of a long edge', at: [length / 2, half] },
-    { name: 'a corner', at: [0, half] },
-    { name: 'the middle of an end', at: [0, 0] },
-    { name: 'the middle of the top', at: [length / 2, 0] },
-    { name: 'a long edge over the frame', at: [bearings[0]!.x, half] },
+    { name: 'the middle of a long edge', spots: onEdges(length / 2) },
+    { name: 'a corner', spots: onEdges(0, length) },
+    {
+      name: 'the middle of an end',
+      spots: [
+        [0, 0],
+        [length, 0],
+      ],
+    },
+    { name: 'the middle of the top', spots: [[length / 2, 0]] },
+    { name: 'a long edge over the frame', spots: onEdges(...new Set(bearings.map((b) => b.x))) },
   ];
 }

@@ -1,4 +1,5 @@
 import type { Assembly } from '../../model/assembly.ts';
+import type { PartId } from '../../model/part.ts';
 import { type BaseFrame, baseFrame } from './base-frame.ts';
 import type { CaseResult, Loose } from './solvers/frame-result.ts';
 import { solveFrame } from './solvers/frame-solve.ts';
@@ -18,7 +19,12 @@ export type PushedBase =
       /** mm, the greatest movement of the top in the direction of the push. */
       readonly sway: { readonly [W in Way]: number };
     }
-  | { readonly kind: 'mechanism'; readonly model: TableModel; readonly loose: Loose }
+  | {
+      readonly kind: 'mechanism';
+      readonly model: TableModel;
+      readonly loose: Loose /** The piece that moves most. */;
+      readonly part: PartId;
+    }
   | { readonly kind: 'unknown'; readonly needs: string };
 
 /**
@@ -45,7 +51,10 @@ export function pushedBase(
     { name: 'along', loads: base.pushed.map((node) => ({ node, force: [share, 0, 0] })) },
     { name: 'across', loads: base.pushed.map((node) => ({ node, force: [0, share, 0] })) },
   ]);
-  if (result.kind === 'mechanism') return { kind: 'mechanism', model, loose: result.loose[0]! };
+  if (result.kind === 'mechanism') {
+    const loose = result.loose[0]!;
+    return { kind: 'mechanism', model, loose, part: base.owners.get(loose.node)! };
+  }
   const [along, across] = [result.cases[0]!, result.cases[1]!];
   const most = (of: CaseResult, axis: 0 | 1): number =>
     Math.max(...base.pushed.map((node) => Math.abs(of.moves.get(node)!.shift[axis])));

@@ -3,7 +3,7 @@ import type { Mm } from '../../units/mm.ts';
 import { atLeastVerdict, type CheckContext, notChecked, say } from './check.ts';
 import type { Load } from './packed-loads.ts';
 import { swing } from './route-ways.ts';
-import { KNUCKLES, LOAD_LEVERS, packed, sameLoad } from './route-words.ts';
+import { ENOUGH, KNUCKLES, LOAD_LEVERS, packed, sameLoad } from './route-words.ts';
 import { solvedFixes } from './solve-fix.ts';
 
 const CHECK = 'way in, ceiling';
@@ -39,7 +39,7 @@ export function underCeiling(context: CheckContext, loads: readonly Load[]): Fin
                   const same = sameLoad(moved, load);
                   return same && ceiling - same.sides[1] - CARRIED;
                 },
-                limit: KNUCKLES,
+                limit: ENOUGH,
                 want: 'at least',
                 levers: LOAD_LEVERS[load.kind].filter((path) => path !== 'top.length'),
                 say: (spare) => `${say(context, spare, 'down')} to spare`,

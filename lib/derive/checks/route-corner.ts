@@ -4,7 +4,7 @@ import { atLeastVerdict, type CheckContext, notChecked, say } from './check.ts';
 import { type Corner, corridorFor } from './corner-turn.ts';
 import { frameLoads, type Load } from './packed-loads.ts';
 import { type Way, waysAround } from './route-ways.ts';
-import { KNUCKLES, LOAD_LEVERS, packed, sameLoad } from './route-words.ts';
+import { ENOUGH, KNUCKLES, LOAD_LEVERS, packed, sameLoad } from './route-words.ts';
 import { solvedFixes } from './solve-fix.ts';
 
 const CHECK = 'way in, corner';
@@ -84,7 +84,7 @@ function fixes(context: CheckContext, load: Load): string[] {
       const same = sameLoad(moved, load);
       return same && bestWay(moved, same).spare;
     },
-    limit: KNUCKLES,
+    limit: ENOUGH,
     want: 'at least',
     levers: LOAD_LEVERS[load.kind],
     say: (spare) => `${say(context, spare, 'down')} to spare`,

@@ -2,7 +2,7 @@ import type { Finding } from '../../model/finding.ts';
 import { atLeastVerdict, type CheckContext, notChecked, say } from './check.ts';
 import { frameLoads, type Load } from './packed-loads.ts';
 import { spareInDoor } from './route-ways.ts';
-import { KNUCKLES, LOAD_LEVERS, packed, sameLoad } from './route-words.ts';
+import { ENOUGH, KNUCKLES, LOAD_LEVERS, packed, sameLoad } from './route-words.ts';
 import { solvedFixes } from './solve-fix.ts';
 
 const CHECK = 'way in, door';
@@ -54,7 +54,7 @@ const fixes = (context: CheckContext, load: Load): string[] =>
       const same = sameLoad(moved, load);
       return same && spareOf(moved, same);
     },
-    limit: KNUCKLES,
+    limit: ENOUGH,
     want: 'at least',
     levers: LOAD_LEVERS[load.kind],
     say: (spare) => `${say(context, spare, 'down')} to spare`,

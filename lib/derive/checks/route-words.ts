@@ -5,6 +5,9 @@ import { type Load, packedLoads } from './packed-loads.ts';
 /** Room for hands and knuckles that a carrier wants to spare: 1 in (our convention). */
 export const KNUCKLES: Mm = 25.4;
 
+/** The same without the dust of floating point, mm. */
+export const ENOUGH: Mm = KNUCKLES - 1e-6;
+
 /** What a maker would change so that a load becomes smaller. */
 export const LOAD_LEVERS: { readonly [K in Load['kind']]: readonly string[] } = {
   top: ['top.length', 'top.width', 'top.thickness'],

@@ -1,8 +1,20 @@
 import type { Vec2 } from '../../geometry/vec.ts';
 import type { Finding, Verdict } from '../../model/finding.ts';
+import type { Loads } from '../../shop/loads.ts';
+import type { Rounding } from '../../units/format-length.ts';
 import { density } from '../../wood/density.ts';
 import { speciesById } from '../../wood/species-list.ts';
-import { atMostVerdict, type Check, type CheckContext, called, notChecked, sayMove } from './check.ts';
+import {
+  atMostVerdict,
+  beside,
+  type Check,
+  type CheckContext,
+  called,
+  fromMemory,
+  notChecked,
+  sayMove,
+  sayShare,
+} from './check.ts';
 import { solvedFixes } from './solve-fix.ts';
 import type { Beam } from './solvers/beam.ts';
 import { bendBeam } from './solvers/beam-bend.ts';
@@ -12,6 +24,7 @@ import { peakMoments } from './solvers/beam-peaks.ts';
 import { GRAVITY } from './solvers/mass.ts';
 import { polygonSection, type Section } from './solvers/section.ts';
 import { STRESS_BANDS, workingStress } from './solvers/working-stress.ts';
+import { strengthFromMemory } from './strength-from-memory.ts';
 import { type TableModel, tableModel } from './table-model.ts';
 
 interface LongBeam {
@@ -30,7 +43,8 @@ interface Measure {
   readonly limit: (long: LongBeam) => number;
   readonly unit: string;
   readonly source: string;
-  readonly because: (context: CheckContext, value: number, limit: number) => string;
+  /** The sentence, with value and limit as they are to be said. */
+  readonly because: (loads: Loads, value: string, limit: string) => string;
   readonly verdict: (value: number, limit: number) => Verdict;
 }
 
@@ -101,8 +115,8 @@ const MEASURES: readonly Measure[] = [
     limit: ({ span }) => span * SAG_AT_ONCE.value,
     unit: 'mm',
     source: SAG_AT_ONCE.source,
-    because: (c, value, limit) =>
-      `${c.loads.spread} kg spread over the top and its own weight lower the middle ${sayMove(c, value)}; up to ${sayMove(c, limit)} is well`,
+    because: (loads, value, limit) =>
+      `${loads.spread} kg spread over the top and its own weight lower the middle ${value}; up to ${limit} is well`,
     verdict: overLimit,
   },
   {
@@ -113,8 +127,7 @@ const MEASURES: readonly Measure[] = [
     limit: ({ span }) => span * SAG_IN_TIME.value,
     unit: 'mm',
     source: SAG_IN_TIME.source,
-    because: (c, value, limit) =>
-      `over the years it sags ${sayMove(c, value)} under its own weight; above ${sayMove(c, limit)} it shows`,
+    because: (_, value, limit) => `over the years it sags ${value} under its own weight; above ${limit} it shows`,
     verdict: overLimit,
   },
   {
@@ -124,25 +137,34 @@ const MEASURES: readonly Measure[] = [
     limit: ({ overhang }) => Math.max(overhang * TIP_GIVE.value, 0.1),
     unit: 'mm',
     source: TIP_GIVE.source,
-    because: (c, value, limit) =>
-      `${c.loads.spread} kg spread over the top and its own weight move its ends ${sayMove(c, value)}; up to ${sayMove(c, limit)} is well`,
+    because: (loads, value, limit) =>
+      `${loads.spread} kg spread over the top and its own weight move its ends ${value}; up to ${limit} is well`,
     verdict: overLimit,
   },
-  {
+  bendingStress('person at the end', 'someone sitting on the very end', ({ person }) => `${person} kg on the very end`),
+  bendingStress(
+    'spot at the middle',
+    'someone leaning on the middle, for a short time',
+    ({ lean }) => `${Math.round(lean / GRAVITY)} kg on the middle`,
+  ),
+];
+
+function bendingStress(at: BeamCaseName, load: string, who: (loads: Loads) => string): Measure {
+  return {
     check: 'bending stress',
-    load: 'someone sitting on the very end',
-    value: (long, context) => stressShare(long, context),
+    load,
+    value: (long, context) => stressShare(long, context, at),
     limit: () => STRESS_BANDS.value.ok,
     unit: 'of the working stress',
     source: STRESS_BANDS.source,
-    because: (c, value) =>
-      `with ${c.loads.person} kg on the very end the wood works at ${Math.round(value * 100)} % of our working limit along the grain`,
+    because: (loads, value, limit) =>
+      `with ${who(loads)} the wood works at ${value} of our working limit along the grain; up to ${limit} is well`,
     verdict: (value) => atMostVerdict(value, STRESS_BANDS.value.ok, STRESS_BANDS.value.least),
-  },
-];
+  };
+}
 
-function stressShare(long: LongBeam, context: CheckContext): number {
-  const { sagging, hogging } = peakMoments(bent(long, context, 'own weight', 'person at the end'));
+function stressShare(long: LongBeam, context: CheckContext, at: BeamCaseName): number {
+  const { sagging, hogging } = peakMoments(bent(long, context, 'own weight', at));
   const moment = Math.max(Math.abs(sagging.moment), Math.abs(hogging.moment));
   const stress = moment / Math.min(long.section.modulusLow, long.section.modulusHigh);
   return stress / workingStress(speciesById(long.model.top.wood).mor!.value, 'bending', 'short');
@@ -153,6 +175,8 @@ function finding(context: CheckContext, long: LongBeam, m: Measure): Finding {
   const limit = m.limit(long);
   const verdict = m.verdict(value, limit);
   const { top } = long.model;
+  const rounding = beside(verdict);
+  const said = (x: number, how: Rounding): string => (m.unit === 'mm' ? sayMove(context, x, how) : sayShare(x, how));
   return {
     check: m.check,
     verdict,
@@ -160,7 +184,7 @@ function finding(context: CheckContext, long: LongBeam, m: Measure): Finding {
     value,
     limit,
     unit: m.unit,
-    because: `${called(top)}: ${m.because(context, value, limit)}`,
+    because: `${called(top)}: ${m.because(context.loads, said(value, rounding.value), said(limit, rounding.limit))}`,
     fixes:
       verdict === 'ok'
         ? []
@@ -176,12 +200,14 @@ function finding(context: CheckContext, long: LongBeam, m: Measure): Finding {
               limit: 1,
               want: 'at most',
               levers: LEVERS,
-              say: (share) => `${Math.round(share * 100)} % of the limit`,
+              say: (share) => `${sayShare(share)} of the limit`,
             },
             value / limit,
           ),
     source: m.source,
     load: m.load,
     assumptions: ['a beam of the section halfway between the frames, held by them up and down'],
+    unconfirmed:
+      m.unit === 'mm' ? fromMemory(top.wood, ['moe', 'specificGravity12']) : strengthFromMemory(top.wood, 'mor'),
   };
 }

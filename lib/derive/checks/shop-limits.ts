@@ -78,7 +78,7 @@ const smaller = (context: CheckContext, machine: Machine, { kind, name }: ShopPi
       const sizes = among(machine.pieces(moved), name).map(machine.value);
       return sizes.length > 0 ? Math.max(...sizes) : undefined;
     },
-    limit: machine.limit(context.shop),
+    limit: machine.limit(context.shop) + SAME,
     want: 'at most',
     levers: machine.levers[kind],
     say: (value) => say(context, value, 'up'),
@@ -121,7 +121,7 @@ function mortiseDepth(context: CheckContext, placed: PlacedMortise): Finding {
                 .filter((m) => inEdge(m) === inEdge(placed))
                 .map((m) => m.mortise.depth),
             ),
-          limit,
+          limit: limit + SAME,
           want: 'at most',
           levers: ['frameJoint.tenonDepth', 'edgeJoint.slotDepth', 'tenon.depth'],
           say: (value) => say(context, value, 'up'),

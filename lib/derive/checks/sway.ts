@@ -1,23 +1,30 @@
 import { partOf } from '../../model/assembly.ts';
-import type { Finding } from '../../model/finding.ts';
-import type { PartKind } from '../../model/part.ts';
-import type { BaseFrame } from './base-frame.ts';
-import { baseParts } from './base-members.ts';
-import { atMostVerdict, type Check, type CheckContext, fromMemory, notChecked, sayMove } from './check.ts';
+import type { Finding, Verdict } from '../../model/finding.ts';
+import { ONE_FRAME } from './base-links.ts';
+import { baseParts, twistRatios } from './base-members.ts';
+import {
+  atMostVerdict,
+  beside,
+  type Check,
+  type CheckContext,
+  called,
+  fromMemory,
+  notChecked,
+  sayMove,
+} from './check.ts';
 import { type PushedBase, pushedBase, WAYS, type Way } from './pushed-base.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { SWAY_LIMITS, swayFrequency } from './solvers/frame-sway.ts';
 import { GLUED_GRIP } from './solvers/joint-stiffness.ts';
+import { mostFrom } from './sway-cause.ts';
 
 type Solved = Extract<PushedBase, { kind: 'solved' }>;
+type Mechanism = Extract<PushedBase, { kind: 'mechanism' }>;
 
 const LEVERS: { readonly [W in Way]: readonly string[] } = {
   along: ['lowerRail.thickness', 'stretcher.depth', 'panelLeg.thickness', 'post.thickness', 'stretcher.thickness'],
   across: ['post.width', 'lowerRail.depth', 'bearer.depth', 'upperRail.depth', 'post.spacing'],
 };
-
-/** A piece made this much stiffer no longer gives: what is left tells how much it gave. */
-const RIGID = 1e4;
 
 /** How far the top goes when someone pushes it level, along and across: the joints at their softest. */
 export const sway: Check = {
@@ -27,37 +34,55 @@ export const sway: Check = {
     const soft = pushedBase(assembly, loads.push, GLUED_GRIP.value.low);
     const part = assembly.parts[0]!.id;
     if (soft.kind === 'unknown') return [notChecked('sway', part, soft.needs)];
-    if (soft.kind === 'mechanism') return [mechanism(context, soft.loose.node, soft.loose.direction)];
+    if (soft.kind === 'mechanism') return [mechanism(context, soft)];
     const firm = pushedBase(assembly, loads.push, GLUED_GRIP.value.high);
     return WAYS.map((way) => finding(context, soft, firm.kind === 'solved' ? firm.sway[way] : soft.sway[way], way));
   },
 };
 
-function mechanism(context: CheckContext, node: string, direction: string): Finding {
-  const lengthwise = direction === 'x' || direction === 'ry';
+function mechanism(context: CheckContext, loose: Mechanism): Finding {
   const fixes = solvedFixes(context, {
-    measure: ({ assembly, loads }) => {
-      const pushed = pushedBase(assembly, loads.push, GLUED_GRIP.value.low);
-      return pushed.kind === 'solved' ? pushed.sway.along : undefined;
-    },
+    measure: (c) => swayOf(c, 'along'),
     limit: SWAY_LIMITS.value.some,
     want: 'at most',
     levers: ['stretcher.count'],
     say: (mm) => sayMove(context, mm),
   });
+  const { because, fix } = story(context, loose);
   return {
     check: 'sway',
     verdict: 'change it',
-    part: context.assembly.parts[0]!.id,
-    where: node,
+    part: loose.part,
     unit: 'mm',
-    because: lengthwise
-      ? 'nothing holds the frames upright lengthwise: a push along the table folds them'
-      : `the base is loose at ${node}: it moves though no piece bends`,
-    fixes: fixes.length > 0 ? fixes : ['add a stretcher'],
+    because,
+    fixes: fixes.length > 0 ? fixes : [fix],
     source: SWAY_LIMITS.source,
     load: `a level push of ${context.loads.push} N`,
   };
+}
+
+/** What moves, and what would hold it when no parameter does. */
+function story({ assembly }: CheckContext, { model, loose, part }: Mechanism): { because: string; fix: string } {
+  const xs = model.contacts.map(([x]) => x);
+  if (loose.direction !== 'x' && loose.direction !== 'ry') {
+    const piece = called(partOf(assembly, part));
+    return { because: `${piece} is loose: it moves though no piece bends`, fix: `give ${piece} one more joint` };
+  }
+  return Math.max(...xs) - Math.min(...xs) < ONE_FRAME
+    ? {
+        because: 'it stands on one line across the table: a push along the table tips it over',
+        fix: 'stand it on feet that reach along the table',
+      }
+    : {
+        because: 'nothing holds the frames upright lengthwise: a push along the table folds them',
+        fix: 'add a stretcher',
+      };
+}
+
+/** Sway of a piece that is only tried; undefined when it folds. */
+function swayOf({ assembly, loads }: CheckContext, way: Way): number | undefined {
+  const pushed = pushedBase(assembly, loads.push, GLUED_GRIP.value.low);
+  return pushed.kind === 'solved' ? pushed.sway[way] : undefined;
 }
 
 function finding(context: CheckContext, soft: Solved, firm: number, way: Way): Finding {
@@ -65,10 +90,12 @@ function finding(context: CheckContext, soft: Solved, firm: number, way: Way): F
   const value = soft.sway[way];
   const { solid, some } = SWAY_LIMITS.value;
   const verdict = atMostVerdict(value, solid, some);
-  const cause = verdict === 'ok' ? '' : `, mostly from ${giving(context, value, way)}`;
-  const feel = verdict === 'change it' ? 'it is wobbly' : verdict === 'ok' ? 'it feels solid' : 'it has some give';
-  const woods = [...new Set(baseParts(assembly).map((p) => p.wood))];
-  const hertz = swayFrequency(loads.push / value, soft.model.topMass.mass);
+  const cause = verdict === 'ok' ? '' : `, mostly from ${mostFrom(context, value, way)}`;
+  const moved = sayMove(context, value, beside(verdict).value);
+  const swings = value > 0 ? swayFrequency(loads.push / value, soft.model.topMass.mass) : undefined;
+  const swing = swings === undefined ? '' : `, it swings ${swings.toFixed(1)} times a second`;
+  const pieces = baseParts(assembly);
+  const woods = [...new Set(pieces.map((p) => p.wood))];
   return {
     check: `sway ${way}`,
     verdict,
@@ -76,17 +103,14 @@ function finding(context: CheckContext, soft: Solved, firm: number, way: Way): F
     value,
     limit: solid,
     unit: 'mm',
-    because: `a push of ${loads.push} N ${way} the table moves the top ${sayMove(context, value)}${cause}; ${feel} (up to ${sayMove(context, solid)} is solid, it swings ${hertz.toFixed(1)} times a second)`,
+    because: `a push of ${loads.push} N ${way} the table moves the top ${moved}${cause}; ${FEEL[verdict]} (up to ${sayMove(context, solid)} is solid${swing})`,
     fixes:
       verdict === 'ok'
         ? []
         : solvedFixes(
             context,
             {
-              measure: (c) => {
-                const pushed = pushedBase(c.assembly, c.loads.push, GLUED_GRIP.value.low);
-                return pushed.kind === 'solved' ? pushed.sway[way] : undefined;
-              },
+              measure: (c) => swayOf(c, way),
               limit: solid,
               want: 'at most',
               levers: LEVERS[way],
@@ -100,55 +124,15 @@ function finding(context: CheckContext, soft: Solved, firm: number, way: Way): F
     assumptions: [
       'feet held by friction, the top stiff in itself and hinged on the frames',
       `joints keep ${GLUED_GRIP.value.low} to ${GLUED_GRIP.value.high} of the stiffness of the wood across the grain (${GLUED_GRIP.source})`,
+      ...new Set(pieces.flatMap((p) => twistRatios(p).flatMap((r) => r.assumptions))),
     ],
-    unconfirmed: woods.flatMap((wood) => fromMemory(wood, ['etOverEl', 'gltOverEl', 'glrOverEl'])),
+    unconfirmed: woods.flatMap((wood) => fromMemory(wood, ['moe', 'etOverEl', 'gltOverEl', 'glrOverEl'])),
   };
 }
 
-const NAMES: Partial<{ readonly [K in PartKind]: string }> = {
-  post: 'the posts',
-  panelLeg: 'the panel legs',
-  rail: 'the rails',
-  bearer: 'the bearers',
-  stretcher: 'the stretchers',
-  foot: 'the feet',
+const FEEL: { readonly [V in Verdict]: string } = {
+  ok: 'it feels solid',
+  'look again': 'it has some give',
+  'change it': 'it is wobbly',
+  'not checked': 'it is not known',
 };
-
-/** What gives most: the joints, or one kind of piece, found by making each rigid in turn. */
-function giving(context: CheckContext, value: number, way: Way): string {
-  const { assembly, loads } = context;
-  const without = (change: (base: BaseFrame) => BaseFrame): number => {
-    const pushed = pushedBase(assembly, loads.push, GLUED_GRIP.value.low, change);
-    return pushed.kind === 'solved' ? value - pushed.sway[way] : 0;
-  };
-  const shares = [
-    { words: 'the joints', share: without(rigidJoints) },
-    ...Object.entries(NAMES).map(([kind, words]) => ({
-      words,
-      share: without((base) => stiffened(base, (id) => partOf(assembly, id).kind === kind)),
-    })),
-  ];
-  return shares.reduce((a, b) => (b.share > a.share ? b : a)).words;
-}
-
-const rigidJoints = (base: BaseFrame): BaseFrame => ({
-  ...base,
-  frame: {
-    ...base.frame,
-    members: base.frame.members.map((m) => (isLink(m.name) ? m : { ...m, springs: { from: {}, to: {} } })),
-  },
-});
-
-const stiffened = (base: BaseFrame, which: (part: string) => boolean): BaseFrame => ({
-  ...base,
-  frame: {
-    ...base.frame,
-    members: base.frame.members.map((m) => {
-      if (isLink(m.name) || !which(m.name.slice(0, m.name.lastIndexOf(' ')))) return m;
-      const { area, iy, iz, j } = m.section;
-      return { ...m, section: { area: area * RIGID, iy: iy * RIGID, iz: iz * RIGID, j: j * RIGID } };
-    }),
-  },
-});
-
-const isLink = (member: string): boolean => /^(pad|under|top) /.test(member);

@@ -56,7 +56,8 @@ const TOUCHES = 0.5;
 
 /** The model of a table, or undefined when the piece has no top of one panel lying on a base. */
 export function tableModel(assembly: Assembly): TableModel | undefined {
-  const top = assembly.parts.find((p) => p.body.kind === 'panel');
+  const panels = assembly.parts.filter((p) => p.body.kind === 'panel');
+  const top = panels.reduce<Part | undefined>((a, b) => (a && up(assembly, a) >= up(assembly, b) ? a : b), undefined);
   if (top?.body.kind !== 'panel') return undefined;
   const body = top.body;
   const frame = placeOf(assembly, top.id);
@@ -82,6 +83,9 @@ export function tableModel(assembly: Assembly): TableModel | undefined {
     contacts: contactsOf(assembly, base),
   };
 }
+
+/** mm over the floor; of several panels the highest is the top. */
+const up = (assembly: Assembly, part: Part): number => placeOf(assembly, part.id).origin[2];
 
 /** Mass of some parts; tenons are left out and so are their mortises, which they fill. */
 export function weigh(assembly: Assembly, parts: readonly Part[]): Mass {

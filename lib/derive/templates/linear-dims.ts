@@ -12,9 +12,12 @@ import { scribedCorners } from './scribed-stretches.ts';
 /** Closer to the side of the part than this counts as on it, mm. */
 const ON_SIDE = 1e-6;
 
+/** Closer to the middle of the part than this a ridge lies on the center line, which is drawn, mm. */
+const ON_CENTER = 1e-3;
+
 /**
- * Running dimensions from the lower left corner, the longest outermost: pockets and width below, pockets and heights of
- * the scribed edge at the sides.
+ * Running dimensions from the lower left corner, the longest outermost: pockets, a ridge off the middle and the
+ * width below, pockets and heights of the scribed edge at the sides.
  */
 export function linearDims(outline: Outline, marks: readonly PocketMark[], style: Style): Dim[] {
   const right = Math.max(...outline.map((p) => p.x));
@@ -22,10 +25,11 @@ export function linearDims(outline: Outline, marks: readonly PocketMark[], style
   const across = marks.filter((m) => !m.axis || isUpright(m.axis)).flatMap((m) => places(m, 0));
   const up = marks.filter((m) => !m.axis || !isUpright(m.axis)).flatMap((m) => places(m, 1));
   const heights = scribedCorners(outline);
+  const ridges = heights.slice(1, -1).filter(([x]) => Math.abs(x - right / 2) > ON_CENTER);
   const atRight = heights.filter((p) => p[0] > right - ON_SIDE);
   const atLeft = [...up, ...heights.filter((p) => p[0] <= right - ON_SIDE)];
   return [
-    ...baseline([...across, [right, 0]], datum, 'below', style, { edge: 0 }).dims,
+    ...baseline([...across, ...ridges.map(([x]): Pt => [x, 0]), [right, 0]], datum, 'below', style, { edge: 0 }).dims,
     ...baseline(atLeft, datum, 'left', style, { edge: 0 }).dims,
     ...baseline(atRight, [right, 0], 'right', style, { edge: right }).dims,
   ];

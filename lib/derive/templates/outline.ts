@@ -59,6 +59,3 @@ const withoutStraightPoints = (outline: readonly OutlinePoint[]): OutlinePoint[]
     const turn = (p.x - a.x) * (b.y - p.y) - (p.y - a.y) * (b.x - p.x);
     return Math.abs(turn) > ROUNDED * Math.hypot(b.x - a.x, b.y - a.y);
   });
-
-/** Length of an outline, mm, measured by makerjs. */
-export const outlineLength = (outline: Outline): number => makerjs.measure.modelPathLength(model(outline));

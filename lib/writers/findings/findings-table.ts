@@ -58,7 +58,7 @@ function list(items: readonly string[]): string {
 
 function basisList({ basis }: BasisGroup): string[] {
   const entries: readonly (readonly [string, string])[] = [
-    ['the limit', basis.source],
+    ['the limit comes from', basis.source],
     ['the load', basis.load ?? ''],
     ['assumed', basis.assumptions.join('; ')],
     ['rests on wood data still to be confirmed', basis.unconfirmed.join('; ')],
