@@ -1,16 +1,23 @@
+import { cutsInStock } from '../derive/checks/cuts-in-stock.ts';
 import { type Shape, shapeKey } from '../derive/solids/shapes.ts';
+import { blankOf } from '../derive/solids/solid-of.ts';
+import { triangulate } from '../derive/solids/triangulate.ts';
 import { type Frame, toOuter } from '../geometry/frame.ts';
 import { placeOf, visibleParts } from '../model/assembly.ts';
-import type { Part } from '../model/part.ts';
+import type { Part, PartId } from '../model/part.ts';
 import { stl, type TriangleMesh } from '../writers/stl.ts';
 import { pieceFileName } from './file-names.ts';
 import { warningOf } from './forced.ts';
 import type { Job } from './job.ts';
 import type { Files } from './output.ts';
 
-/** One file a part, in its own frame; loose tenons of one shape share a file. And the whole piece as it stands. */
+/**
+ * One file a part, in its own frame; loose tenons of one shape share a file. And the whole piece as it stands. A part
+ * whose cuts cannot be made as drawn (a forced build) is written uncut.
+ */
 export function solidFiles(job: Job): Files {
-  const { assembly, shapes, design } = job;
+  const { assembly, design } = job;
+  const solids = soundShapes(job);
   const files: Files = new Map();
   const tenons = new Set<string>();
   // The header of the format is short: a word in front is sure to be in it.
@@ -18,11 +25,25 @@ export function solidFiles(job: Job): Files {
   for (const part of assembly.parts) {
     if (part.kind === 'looseTenon' && !addNew(tenons, shapeKey(part))) continue;
     const title = `${mark}${design.title} ${part.mark} ${part.name}`;
-    files.set(`solids/${pieceFileName(part)}-mm.stl`, stl([meshOf(shapes.get(part.id)!)], title));
+    files.set(`solids/${pieceFileName(part)}-mm.stl`, stl([meshOf(solids.get(part.id)!)], title));
   }
-  const whole = visibleParts(assembly).map((part: Part) => meshOf(shapes.get(part.id)!, placeOf(assembly, part.id)));
+  const whole = visibleParts(assembly).map((part: Part) => meshOf(solids.get(part.id)!, placeOf(assembly, part.id)));
   files.set('solids/assembly-mm.stl', stl(whole, `${mark}${design.title}`));
   return files;
+}
+
+/** The shape of every part; uncut where a cut breaks through or cannot be made. */
+function soundShapes({ assembly, shapes, findings }: Job): Map<PartId, Pick<Shape, 'solid' | 'triangles'>> {
+  const broken = new Set(
+    findings.filter((f) => f.check === cutsInStock.name && f.verdict === 'change it').map((f) => f.part),
+  );
+  return new Map(
+    assembly.parts.map((part) => {
+      if (!broken.has(part.id)) return [part.id, shapes.get(part.id)!];
+      const solid = blankOf(part);
+      return [part.id, { solid, triangles: triangulate(solid) }];
+    }),
+  );
 }
 
 function addNew(seen: Set<string>, key: string): boolean {
@@ -31,7 +52,7 @@ function addNew(seen: Set<string>, key: string): boolean {
   return true;
 }
 
-const meshOf = ({ solid, triangles }: Shape, frame?: Frame): TriangleMesh => ({
+const meshOf = ({ solid, triangles }: Pick<Shape, 'solid' | 'triangles'>, frame?: Frame): TriangleMesh => ({
   vertices: frame ? solid.vertices.map((p) => toOuter(frame, p)) : solid.vertices,
   triangles,
 });

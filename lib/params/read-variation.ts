@@ -24,7 +24,7 @@ const LIST = 'values with commas between';
  */
 export function readVariation(param: Param, override: Override, example: string | undefined): VariationOutcome {
   const refuse = unlike(param);
-  const common = { path: override.path, from: override.from, unit: '', via: '--vary' } as const;
+  const common = { path: override.path, from: override.from, via: '--vary' } as const;
   const issue = (fault: Partial<Issue>): Issue => ({
     ...common,
     code: 'not-a-range',
@@ -37,10 +37,12 @@ export function readVariation(param: Param, override: Override, example: string 
   });
   if (refuse) return { issues: [{ ...issue({}), code: 'cannot-vary', because: refuse }] };
   const read = isNumber(param) && override.text.includes('..') ? readRange : readEntries;
-  const { values, because, faults = [] } = read(param, override.text.trim());
+  const { values, because, faults = [], mended } = read(param, override.text.trim());
   if (values) return { variation: { path: override.path, values } };
   if (because !== undefined) return { issues: [issue({ because })] };
-  return { issues: faults.map(({ tries: _, value: __, ...fault }) => ({ ...fault, ...common, try: example })) };
+  return {
+    issues: faults.map(({ tries: _, value: __, ...fault }) => ({ ...fault, ...common, try: mended ?? example })),
+  };
 }
 
 interface Outcome {
@@ -49,6 +51,8 @@ interface Outcome {
   readonly because?: string;
   /** What is wrong with single values. */
   readonly faults?: readonly Fault[];
+  /** What was probably meant. */
+  readonly mended?: string | undefined;
 }
 
 const isNumber = ({ kind }: Param): boolean => ['length', 'quantity', 'count', 'division'].includes(kind);
@@ -88,7 +92,7 @@ function readRange(param: Param, text: string): Outcome {
   if (high.trim() === '') return { because: 'nothing stands behind the two dots' };
   const [from, to] = [readOne(param, low), readOne(param, high)];
   const faults = [...(from.faults ?? []), ...(to.faults ?? [])];
-  if (from.faults || to.faults) return { faults };
+  if (from.faults || to.faults) return { faults, mended: withUnit(param, low, to.faults ? '' : to.unit, text) };
   const [start, end] = [from.value as number, to.value as number];
   if (start === end) return { because: 'both ends are the same' };
   const whole = param.kind === 'count' || param.kind === 'division';
@@ -99,6 +103,13 @@ function readRange(param: Param, text: string): Outcome {
   if (whole && !values.every(Number.isInteger))
     return { because: `${count} values from ${start} to ${end} are not whole` };
   return { values };
+}
+
+/** `1..1 1/2 in` with the unit of its second end behind the first, too; undefined when that is not what it lacks. */
+function withUnit(param: Param, low: string, unit: string, text: string): string | undefined {
+  const mended = `${low.trim()} ${unit}`;
+  if (!unit || !readOne(param, low).faults || readOne(param, mended).faults) return undefined;
+  return mended + text.slice(text.indexOf('..'));
 }
 
 /** How many, or what is wrong with that. */

@@ -23,7 +23,11 @@ const SENTENCES: { readonly [K in IssueCode]: Sentence } = {
     ...meant(issue),
     issue.via === 'file' && by(issue),
   ],
-  'unknown-group': (issue) => [`there is no group ${oneLine(issue.path)}`, ...meant(issue)],
+  'unknown-group': (issue) => [
+    `there is no group ${oneLine(issue.path)}`,
+    ...meant(issue),
+    issue.via === 'file' && by(issue),
+  ],
   'group-as-parameter': (issue) => [
     issue.path
       ? `${issue.path} is a group of parameters; it cannot be ${shown(issue)}`

@@ -4,7 +4,7 @@ import { wrapped } from './wrapped.ts';
 /** Findings of one verdict, whole: each with its numbers and what would mend it; what several rest on is told below the last. */
 export function fullText(findings: readonly Finding[], units: 'in' | 'mm'): string[] {
   return groupByBasis(findings).flatMap(({ basis, findings: group }) => {
-    const below = group.length > 1 ? `all ${group.length} of them: ` : '';
+    const below = ['', '', 'both: '][group.length] ?? `all ${group.length}: `;
     return [
       ...group.flatMap((finding) => [
         ...wrapped(`${finding.check}: ${finding.because}`, '  ', '    '),

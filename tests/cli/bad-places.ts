@@ -14,7 +14,11 @@ export const BAD_PLACES: readonly BadInput[] = [
   design('throws while it is loaded', 'throws', ['cannot be loaded', 'line 2: LengthTextError: "12" is not a length']),
   design('throws a text', 'text', ['cannot be loaded', 'it throws "no walnut left"']),
   design('imports what is not there', 'stray', ['cannot be loaded', "Cannot find module 'FILES/stray/not-there.ts'"]),
-  design('exports no design', 'empty', ['default export is missing; it must be a design: ', 'given by ', 'empty/design.ts']),
+  design('exports no design', 'empty', [
+    'default export is missing; it must be a design: ',
+    'given by ',
+    'empty/design.ts',
+  ]),
   design('half a design', 'half', [
     'title is ""; it must be a text: what the piece is called',
     'given by ',

@@ -97,7 +97,7 @@ export const BAD_VALUES: readonly BadInput[] = [
     ['top.edgeThickness', 'top.lenght=1 m..2 m', 'frame.kind=bearer..panel'],
     [
       '"top.edgeThickness" does not say what to try; write path=from..to:count or path=one,other',
-      'try --vary "top.edgeThickness=1/4 in..',
+      'try --vary "top.edgeThickness=1/2 in..',
       'there is no parameter top.lenght',
       'did you mean top.length?',
       'frame.kind cannot be tried over "bearer..panel"',

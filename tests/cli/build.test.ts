@@ -41,6 +41,7 @@ describe.concurrent('build', () => {
     const out = path.join(folder, 'replaced');
     await run([...STOOL, '--only', 'lists,findings', '--out', out, '--quiet']);
     expect(existsSync(path.join(out, 'reading-stool/findings.json'))).toBe(true);
+    expect(readFileSync(path.join(out, 'reading-stool/findings.html'), 'utf8')).toContain('<h1>Reading-room stool');
     await run([...STOOL, '--only', 'lists', '--out', out, '--quiet']);
     expect(existsSync(path.join(out, 'reading-stool/findings.json'))).toBe(false);
     expect(contents(out).filter((line) => line.startsWith('.'))).toEqual([]);
@@ -66,7 +67,9 @@ describe.concurrent('build', () => {
     expect(existsSync(out)).toBe(false);
     const forced = await run([...thin, '--out', out, '--force']);
     expect(forced.code).toBe(0);
+    expect(forced.out).toContain('made in spite of "change it"; every paper says so');
     expect(forced.out).toMatch(/\d+ change it, .*; see check good\n$/);
+    expect(readFileSync(path.join(out, 'good/cut-list.csv'), 'utf8')).toContain('made in spite of');
   });
 
   test('one design that fails does not stop the others, and the worst counts', async () => {

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { COMMANDS } from '../../scripts/commands.ts';
 import { findDesigns } from '../../scripts/input/design-ref.ts';
@@ -79,8 +81,39 @@ describe.concurrent('the commands', () => {
     expect(out).toMatch(/^ {6}load: 1000 N on a corner, for a short time$/m);
     expect(out).toMatch(/^ {6}assumed: a thin plate of clear wood/m);
     expect(out).toMatch(/^ {6}rests on wood data still to be confirmed: elastic ratio/m);
-    expect(out).toMatch(/\d mm/);
-    expect(out).not.toMatch(/\d in\b/);
+    const numbers = lines(out).filter((line) => line.startsWith('      value '));
+    expect(numbers.length).toBeGreaterThan(50);
+    expect(numbers.filter((line) => /\d in\b/.test(line))).toEqual([]);
+  });
+
+  test('check shows a table over a range, with a chart when asked', async () => {
+    const chart = path.join(folder, 'edge.svg');
+    const vary = ['--vary', 'top.edgeThickness=1 in..2 1/2 in:4', '--chart', chart];
+    const { code, out } = await run(['check', 'reading-table', ...vary]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^ +1 in +change it +[\d.]+ mm L/m);
+    expect(out).toMatch(/^ +2 1\/2 in +not allowed: top\.edgeThickness must be at most 2 1\/4 in: the upper limit is/m);
+    expect(out).toContain('C change it, L look again, N not checked, no letter: ok');
+    expect(out).toMatch(/^the same throughout: pieces fit together, /m);
+    expect(lines(out).at(-1)).toBe(`the chart is in ${chart}`);
+    expect(Math.max(...lines(out).map((line) => line.length))).toBeLessThan(121);
+    expect(readFileSync(chart, 'utf8')).toMatch(/^<svg .*<\/svg>\n$/s);
+  });
+
+  test('check tells when the chart cannot be written, after the table', async () => {
+    const chart = path.join(folder, 'none/edge.svg');
+    const { code, out, err } = await run([
+      'check',
+      'reading-stool',
+      '--vary',
+      'tenon.depth=15 mm,20 mm',
+      '--chart',
+      chart,
+    ]);
+    expect(code).toBe(1);
+    expect(out).toContain('20 mm');
+    expect(err).toContain(`${chart} cannot be written`);
+    expect(err).toContain('there is no such file or folder');
   });
 
   test('lists prints the cut list and the bill of materials', async () => {
@@ -116,6 +149,18 @@ describe.concurrent('JSON', () => {
     expect(check.counts['change it']).toBe(0);
     expect(lists.cutList.rows.length).toBeGreaterThan(8);
     expect(lists.bill.lumber.length).toBeGreaterThan(1);
+  });
+
+  test('has a row for each value of a range', async () => {
+    const { code, json } = await document(['check', 'reading-stool', '--vary', 'seat.thickness=1 in..2 in:3']);
+    expect([code, json.design, json.units]).toEqual([0, 'reading-stool', 'in']);
+    expect(json.vary).toMatchObject([
+      { path: 'seat.thickness', now: '1 1/4 in', values: ['1 in', '1 1/2 in', '2 in'] },
+    ]);
+    expect(json.rows).toHaveLength(3);
+    expect(json.rows[0]).toMatchObject({ allowed: true, values: { 'seat.thickness': { text: '1 in', number: 25.4 } } });
+    expect(json.rows[0].cells).toHaveLength(json.columns.length);
+    expect(json.rows[2].mass).toBeGreaterThan(json.rows[0].mass);
   });
 
   test('has the problems in it, as data and as text', async () => {

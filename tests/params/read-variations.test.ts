@@ -3,7 +3,7 @@ import design from '../../designs/reading-table/design.ts';
 import { readValues } from '../../lib/params/read-values.ts';
 import { readVariations } from '../../lib/params/read-variations.ts';
 import { renderIssue } from '../../lib/params/render-issue.ts';
-import { aSpec } from './sample-spec.ts';
+import { spec } from './sample-spec.ts';
 
 const values = readValues(design.params, design.values).values!;
 
@@ -50,17 +50,31 @@ describe('what can be tried', () => {
 
 describe('what cannot, told with what is allowed and what to try', () => {
   test('no range at all', () => {
-    expect(told('top.edgeThickness')).toMatchInlineSnapshot();
+    expect(told('top.edgeThickness')).toMatchInlineSnapshot(`
+      "error: "top.edgeThickness" does not say what to try; write path=from..to:count or path=one,other
+             there is no = in it
+             try --vary "top.edgeThickness=1/2 in..2 1/4 in:5""
+    `);
     expect(told('=1 in..2 in')).toContain('there is no path before the =');
   });
 
   test('a range without an end', () => {
-    expect(told('top.edgeThickness=1 in..')).toMatchInlineSnapshot();
+    expect(told('top.edgeThickness=1 in..')).toMatchInlineSnapshot(`
+      "error: top.edgeThickness cannot be tried over "1 in.."; it must be from..to, from..to:how many, or values with commas between
+             each value is a length, 1/4 in to 5 in
+             nothing stands behind the two dots
+             given by --vary "top.edgeThickness=1 in.."
+             try --vary "top.edgeThickness=1/2 in..2 1/4 in:5""
+    `);
     expect(told('top.edgeThickness=..1 in')).toContain('nothing stands before the two dots');
   });
 
   test('an end without a unit', () => {
-    expect(told('top.edgeThickness=1..1 1/2 in:5')).toMatchInlineSnapshot();
+    expect(told('top.edgeThickness=1..1 1/2 in:5')).toMatchInlineSnapshot(`
+      "error: top.edgeThickness is "1", without a unit; write 1 mm or 1 in
+             given by --vary "top.edgeThickness=1..1 1/2 in:5"
+             try --vary "top.edgeThickness=1 in..1 1/2 in:5""
+    `);
   });
 
   test('a wrong number of values', () => {
@@ -76,7 +90,12 @@ describe('what cannot, told with what is allowed and what to try', () => {
   });
 
   test('an entry that is none of the options', () => {
-    expect(told('frame.kind=bearer,post')).toMatchInlineSnapshot();
+    expect(told('frame.kind=bearer,post')).toMatchInlineSnapshot(`
+      "error: frame.kind is "post"; it must be bearer, posts or panel
+             did you mean posts?
+             given by --vary "frame.kind=bearer,post"
+             try --vary "frame.kind=bearer,posts,panel""
+    `);
     expect(told('edgeJoint.tenons=yes,perhaps')).toContain('edgeJoint.tenons is "perhaps"; it must be yes or no');
   });
 
@@ -94,9 +113,11 @@ describe('what cannot, told with what is allowed and what to try', () => {
   });
 
   test('a text, and a list', () => {
-    const sample = readValues(aSpec).values!;
-    const issues = (given: string) => readVariations(aSpec, sample, [given], 'in').issues ?? [];
-    expect(issues('note=a,b')).toMatchObject([{ code: 'cannot-vary', because: expect.stringContaining('it is a text') }]);
+    const sample = readValues(spec).values!;
+    const issues = (given: string) => readVariations(spec, sample, [given], 'in').issues ?? [];
+    expect(issues('note=a,b')).toMatchObject([
+      { code: 'cannot-vary', because: expect.stringContaining('it is a text') },
+    ]);
     expect(issues('base.rail.offsets=1 in,2 in')).toMatchObject([{ code: 'cannot-vary' }]);
   });
 

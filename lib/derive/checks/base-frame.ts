@@ -6,7 +6,7 @@ import type { Joint } from '../../model/joint.ts';
 import type { PartId } from '../../model/part.ts';
 import { floorLinks, topLinks } from './base-links.ts';
 import { axisPoint, type BaseBar, barZ, baseBar, baseParts } from './base-members.ts';
-import { type BaseNodes, baseNodes, nodeOn, type Stop } from './base-nodes.ts';
+import { type BaseNodes, baseNodes, hang, nodeOn, type Stop } from './base-nodes.ts';
 import type { EndSprings, FrameMember, FrameNode, SpaceFrame } from './solvers/frame-model.ts';
 import { rectangleSection } from './solvers/frame-section.ts';
 import { jointStiffness } from './solvers/joint-stiffness.ts';
@@ -78,15 +78,20 @@ function meets(bar: BaseBar, joint: Joint): { readonly x: number; readonly end: 
     (id) => bar.part.features.find((f): f is Mortise => f.kind === 'mortise' && f.id === id)!,
   );
   const x = cuts.reduce((sum, m) => sum + m.at[0], 0) / cuts.length;
-  return { x: Math.min(bar.length, Math.max(0, x)), end: Math.abs(cuts[0]!.into[0]) > 0.5 };
+  return { x, end: Math.abs(cuts[0]!.into[0]) > 0.5 };
 }
+
+/** Joints this close along a piece are at one end of it, mm. */
+const ONE_END = 1;
 
 function addJoint(base: BaseNodes, joint: Joint): void {
   const [a, b] = joint.sides.map((s) => base.bars.get(s.part));
   if (!a || !b || joint.tenons.length === 0) return;
   const [atA, atB] = [meets(a, joint), meets(b, joint)];
   const [butting, mate, from, to] = atA.end ? [a, b, atA, atB] : [b, a, atB, atA];
-  base.stops.get(butting.part.id)!.push({ x: from.x, node: nodeOn(base, mate, to.x), spot: { joint, mate } });
+  // A second joint of the same two ends is left to the first one: their whole faces meet there already.
+  const known = base.stops.get(butting.part.id)!.some((s) => s.spot?.mate === mate && Math.abs(s.x - from.x) < ONE_END);
+  if (!known) hang(base, butting, from.x, nodeOn(base, mate, to.x), { joint, mate });
 }
 
 /** Pieces that are screwed to each other, as a cleat to its leg, turn together. */
@@ -97,7 +102,7 @@ function addScrewed(assembly: Assembly, base: BaseNodes): void {
     if (!a || !b || done.has(`${under} ${into}`)) continue;
     done.add(`${under} ${into}`);
     const middle = axisPoint(a, a.length / 2);
-    base.stops.get(under)!.push({ x: a.length / 2, node: nodeOn(base, b, toInner(b.frame, middle)[0]) });
+    hang(base, a, a.length / 2, nodeOn(base, b, toInner(b.frame, middle)[0]));
   }
 }
 

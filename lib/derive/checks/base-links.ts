@@ -3,7 +3,7 @@ import { sub, type Vec3 } from '../../geometry/vec.ts';
 import { type Assembly, partOf, placeOf } from '../../model/assembly.ts';
 import { blankOf } from '../solids/solid-of.ts';
 import type { BaseBar } from './base-members.ts';
-import { addNode, type BaseNodes, isSamePoint, nodeOn } from './base-nodes.ts';
+import { addNode, type BaseNodes, hang, isSamePoint, nodeAt, nodeOn } from './base-nodes.ts';
 import type { EndSprings, FrameMember } from './solvers/frame-model.ts';
 import { rectangleSection } from './solvers/frame-section.ts';
 import type { TableModel } from './table-model.ts';
@@ -37,14 +37,17 @@ export function floorLinks(assembly: Assembly, base: BaseNodes): FrameMember[] {
   return stands.flatMap(({ name, over, at }, k) => {
     const first = stands.findIndex((s) => Math.abs(s.at[0] - at[0]) < ONE_FRAME) === k;
     const held = first ? (['x', 'y', 'z'] as const) : (['x', 'z'] as const);
-    const above = nodeOn(base, over, toInner(over.frame, at)[0]);
-    if (isSamePoint(base.nodes.get(above)!.at, at)) {
+    const x = toInner(over.frame, at)[0];
+    const above = nodeAt(base, over, x);
+    if (above !== undefined && isSamePoint(base.nodes.get(above)!.at, at)) {
       addNode(base, { name: above, at, held }, over.part.id);
       return [];
     }
     const floor = `floor ${name}`;
     addNode(base, { name: floor, at, held }, over.part.id);
-    return [link(base, `pad ${name}`, above, floor)];
+    if (above !== undefined) return [link(base, `pad ${name}`, above, floor)];
+    hang(base, over, x, floor);
+    return [];
   });
 }
 

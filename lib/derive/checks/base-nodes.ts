@@ -37,16 +37,27 @@ export function addNode({ nodes, owners }: BaseNodes, node: FrameNode, owner: Pa
   owners.set(node.name, owner);
 }
 
+/** A place along a bar, within its length, mm from the reference end. */
+const onBar = (bar: BaseBar, x: number): number => Math.min(bar.length, Math.max(0, x));
+
+/** The node that a bar has at a place along it, within its length. */
+export function nodeAt({ stops }: BaseNodes, bar: BaseBar, x: number): string | undefined {
+  return stops.get(bar.part.id)!.find((s) => Math.abs(s.x - onBar(bar, x)) < SAME && !s.spot)?.node;
+}
+
 /** The node on the axis of a bar at a place along it, within its length; made when there is none. */
 export function nodeOn(base: BaseNodes, bar: BaseBar, x: number): string {
-  const at = Math.min(bar.length, Math.max(0, x));
-  const list = base.stops.get(bar.part.id)!;
-  const known = list.find((s) => Math.abs(s.x - at) < SAME && !s.spot);
-  if (known) return known.node;
-  const name = `${bar.part.id} at ${list.length}`;
-  addNode(base, { name, at: axisPoint(bar, at) }, bar.part.id);
-  list.push({ x: at, node: name });
+  const known = nodeAt(base, bar, x);
+  if (known !== undefined) return known;
+  const name = `${bar.part.id} at ${base.stops.get(bar.part.id)!.length}`;
+  addNode(base, { name, at: axisPoint(bar, onBar(bar, x)) }, bar.part.id);
+  hang(base, bar, x, name);
   return name;
+}
+
+/** Hangs a bar on a node at a place along it, within its length. */
+export function hang({ stops }: BaseNodes, bar: BaseBar, x: number, node: string, spot?: Stop['spot']): void {
+  stops.get(bar.part.id)!.push({ x: onBar(bar, x), node, ...(spot ? { spot } : {}) });
 }
 
 /** Whether two points are one. */

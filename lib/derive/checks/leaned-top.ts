@@ -35,13 +35,14 @@ export function leanedTop(assembly: Assembly, counts: GridCounts): LeanedTopOutc
   const { length, width } = model.body;
   const bearings = supports(model);
   const half = width / 2;
-  const ends = bearings.flatMap((b) => [b.from, b.to]).filter((y) => Math.abs(y) < half);
+  const held = bearings.map(lineOf);
+  const ends = held.flatMap((line) => [line.from[1], line.to[1]]).filter((y) => Math.abs(y) < half);
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
   const least = LEAST_TO_EDGE.value;
   const xs = gridLines({
     from: 0,
     to: length,
-    through: [...bearings.map((b) => b.x), length / 2],
+    through: [...held.flatMap((line) => [line.from[0], line.to[0]]), length / 2],
     count: counts.along,
   });
   const ys = gridLines({
@@ -54,10 +55,16 @@ export function leanedTop(assembly: Assembly, counts: GridCounts): LeanedTopOutc
       { from: high, to: half, count: least },
     ],
   });
-  const held = bearings.map((b): PlateSupport => ({ from: [b.x, b.from], to: [b.x, b.to] }));
   const shape = { grid: { xs, ys }, wood: wood.wood, thickness: model.thickness, supports: held };
   if (!isHeld(shape)) return { needs: 'bearings that hold the top against tilting' };
   return { top: { model, plate: factorPlate(shape), bearings, fields: wood.fields, assumptions: wood.assumptions } };
+}
+
+/** The line on which a bearing holds the top: its middle line. */
+function lineOf({ x, from, to, along }: Bearing): PlateSupport {
+  if (!along) return { from: [x, from], to: [x, to] };
+  const y = (from + to) / 2;
+  return { from: [along[0], y], to: [along[1], y] };
 }
 
 /** Bearings that lie this close behind a screwed one do not hold the top down and are left out, mm (our convention). */
@@ -108,6 +115,7 @@ export interface LeaningPlace {
 export function leaningPlaces({ model, bearings }: LeanedTop): LeaningPlace[] {
   const { length, width } = model.body;
   const edges = [width / 2, -width / 2];
+  const overBearings = bearings.flatMap((b) => (b.along ? [] : [b.x]));
   const onEdges = (...xs: readonly number[]): Vec2[] => xs.flatMap((x) => edges.map((y): Vec2 => [x, y]));
   return [
     { name: 'the middle of a long edge', spots: onEdges(length / 2) },
@@ -120,6 +128,6 @@ export function leaningPlaces({ model, bearings }: LeanedTop): LeaningPlace[] {
       ],
     },
     { name: 'the middle of the top', spots: [[length / 2, 0]] },
-    { name: 'a long edge over the frame', spots: onEdges(...new Set(bearings.map((b) => b.x))) },
+    { name: 'a long edge over the frame', spots: onEdges(...new Set(overBearings)) },
   ];
 }

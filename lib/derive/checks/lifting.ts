@@ -67,7 +67,7 @@ function finding({ shop }: CheckContext, { name, what, part, mass }: Lifted): Fi
     value: mass,
     limit,
     unit: 'kg',
-    because: `${what}: ${sayKg(mass)}; by the lifting guide ${team}`,
+    because: `${what}: ${sayKg(mass)}; by the rule for team lifts ${team}`,
     fixes: good ? [] : [helpFor(mass, perPerson, name)],
     source: `${TEAM_SHARE.source}; ${PERSON_LIFT.value} kg a person: ${PERSON_LIFT.source}`,
     assumptions: ['a good grip, a level floor and no steps'],

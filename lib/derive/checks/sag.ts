@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../geometry/vec.ts';
+import { partOf } from '../../model/assembly.ts';
 import type { Finding, Verdict } from '../../model/finding.ts';
 import type { Loads } from '../../shop/loads.ts';
 import type { Rounding } from '../../units/format-length.ts';
@@ -65,6 +66,11 @@ export const sag: Check = {
     const wood = speciesById(model.top.wood);
     if (!wood.moe || !wood.mor)
       return [notChecked('sag', model.top.id, `stiffness and bending strength of ${wood.name}`)];
+    const apron = model.bearings.find((b) => b.along);
+    if (apron) {
+      const piece = called(partOf(assembly, apron.part));
+      return [notChecked('sag', model.top.id, `a top that lies on frames alone; it lies on ${piece} lengthwise`)];
+    }
     const long = longBeam(model);
     if (!long) return [notChecked('sag', model.top.id, 'two frames under the top')];
     return MEASURES.map((m) => finding(context, long, m));

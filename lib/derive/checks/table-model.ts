@@ -9,14 +9,16 @@ import { speciesById } from '../../wood/species-list.ts';
 import { massCenter } from '../solids/mass-center.ts';
 import { blankOf } from '../solids/solid-of.ts';
 
-/** A straight stretch of base that the top lies on, across the table. */
+/** A straight stretch of base that the top lies on, across the table or along it. */
 export interface Bearing {
   readonly part: PartId;
-  /** mm along the table. */
+  /** mm along the table, its middle. */
   readonly x: number;
   /** mm across, from the right end to the left one. */
   readonly from: number;
   readonly to: number;
+  /** mm along the table, its two ends, when it lies along it: an apron. */
+  readonly along?: readonly [number, number];
   /** The top is screwed to it, so it holds both ways. */
   readonly screwed: boolean;
 }
@@ -104,24 +106,30 @@ function together(masses: readonly Mass[]): Mass {
   return mass > 0 ? { mass, center: [along(0), along(1), along(2)] } : { mass: 0, center: [0, 0, 0] };
 }
 
+/** A bearing that is longer along the table than across it, and longer than this, lies along it, mm (our convention). */
+const APRON = 150;
+
 function bearingsOf(assembly: Assembly, top: Part, base: readonly Part[], underside: Surface): Bearing[] {
   const screwed = new Set(assembly.fixings.filter((f) => f.into === top.id).map((f) => f.base));
   return base
     .filter((part) => screwed.has(part.id) || touchesUnderside(assembly, part, underside))
     .map((part) => {
       const points = worldPoints(assembly, part);
-      const xs = points.map((p) => p[0]);
-      const ys = points.map((p) => p[1]);
+      const [left, right] = reach(points.map((p) => p[0]));
+      const [from, to] = reach(points.map((p) => p[1]));
       return {
         part: part.id,
-        x: (Math.min(...xs) + Math.max(...xs)) / 2,
-        from: Math.min(...ys),
-        to: Math.max(...ys),
+        x: (left + right) / 2,
+        from,
+        to,
+        ...(right - left > Math.max(to - from, APRON) ? { along: [left, right] as const } : {}),
         screwed: screwed.has(part.id),
       };
     })
     .sort((a, b) => a.x - b.x || a.from - b.from);
 }
+
+const reach = (all: readonly number[]): readonly [number, number] => [Math.min(...all), Math.max(...all)];
 
 const touchesUnderside = (assembly: Assembly, part: Part, underside: Surface): boolean =>
   worldPoints(assembly, part).some((p) => Math.abs(heightAt(underside, p[0], p[1]) - p[2]) < TOUCHES);

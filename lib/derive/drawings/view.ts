@@ -34,7 +34,5 @@ export const VIEWS = {
   isometric: viewFrom([1, -1, 1]),
 } as const satisfies Record<string, View>;
 
-type ViewName = keyof typeof VIEWS;
-
 /** A point or direction of the table's frame in view coordinates: right, up, toward the viewer; mm. */
 export const toView = (view: View, p: Vec3): Vec3 => [dot(view.right, p), dot(view.up, p), dot(view.toward, p)];

@@ -21,10 +21,10 @@ export function scaleFor(values: readonly number[], look: NumberLook): Scale {
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const from = least > 0 && least < most * 0.6 ? 0 : least;
   const to = most < 0 && most > least * 0.6 ? 0 : most;
-  const span = to - from || 1;
+  const span = to - from || Math.abs(to) || 1;
   const step = look.unit === 'in' ? inchStep(span) : roundStep(span);
   const low = from === 0 ? 0 : from - span * ROOM;
-  const high = to === 0 ? 0 : to + span * ROOM;
+  const high = to === 0 && from < 0 ? 0 : to + span * ROOM;
   const [first, last] = [Math.ceil(low / step - 1e-9), Math.floor(high / step + 1e-9)];
   const ticks = Array.from({ length: last - first + 1 }, (_, k) => Number(((first + k) * step).toPrecision(12)));
   return {
