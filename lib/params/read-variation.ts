@@ -98,7 +98,11 @@ function readRange(param: Param, text: string): Outcome {
   const whole = param.kind === 'count' || param.kind === 'division';
   const count = given === undefined ? usualCount(start, end, whole) : countFrom(given);
   if (typeof count === 'string') return { because: count };
-  const values = rangeSteps(start, end, count, from.unit || 'plain');
+  return steps(start, end, count, from.unit || 'plain', whole);
+}
+
+function steps(start: number, end: number, count: number, unit: string, whole: boolean): Outcome {
+  const values = rangeSteps(start, end, count, unit);
   if (!values) return { because: `${count} values are closer together than they can be told apart` };
   if (whole && !values.every(Number.isInteger))
     return { because: `${count} values from ${start} to ${end} are not whole` };

@@ -160,7 +160,9 @@ describe('a top on a base of another kind', () => {
     expect(found.every((f) => f.value! > 0 && f.value! < 4)).toBe(true);
     expect(value(OVER)).toBeLessThan(value(EDGE));
     expect(value(END)).toBeLessThan(value(CENTER));
-    expect(found.map(words)[0]).toMatchInlineSnapshot(`"ok | top T: 102 kg on the middle of a long edge moves it 1.7 mm; up to 6 mm nobody minds"`);
+    expect(found.map(words)[0]).toMatchInlineSnapshot(
+      `"ok | top T: 102 kg on the middle of a long edge moves it 1.7 mm; up to 6 mm nobody minds"`,
+    );
   });
 
   it('cannot tell of one that may tilt, or of none', () => {

@@ -82,12 +82,12 @@ const SAME = 1e-6;
 const isFurtherOut = (a: Vec2, b: Vec2): boolean =>
   Math.abs(a[0] - b[0]) < SAME_LINE && Math.sign(a[1]) === Math.sign(b[1]) && Math.abs(a[1]) > Math.abs(b[1]);
 
-/** Within this part of the limit a piece that is only tried is worked out on the fine grid. */
+/** A piece that is only tried is worked out on the fine grid when the coarse one puts it below the limit, or so little above. */
 const NEAR = 0.03;
 
 /**
- * Share of the working stress of a piece that is only tried. Far from the limit the coarse grid will do: at a tenth of the
- * work it is off by about the same factor as the piece at hand.
+ * Share of the working stress of a piece that is only tried. Well above the limit the coarse grid will do: at a tenth of
+ * the work it is off by about the same factor as the piece at hand.
  */
 function tried(
   context: CheckContext,
@@ -104,7 +104,7 @@ function tried(
     const coarse = share(moved, DEFLECTION_GRID.value);
     if (coarse === undefined) return undefined;
     const likely = coarse * factor;
-    return Math.abs(likely - wanted) < NEAR * wanted ? share(moved, STRESS_GRID.value) : likely;
+    return likely < wanted * (1 + NEAR) ? share(moved, STRESS_GRID.value) : likely;
   };
 }
 
