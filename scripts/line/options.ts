@@ -72,8 +72,10 @@ export const OPTIONS: { readonly [K in OptionName]: OptionSpec } = {
   json: { summary: 'one JSON document on stdout, problems included, and nothing else' },
   quiet: { summary: 'no progress and no summary; problems are still told' },
   strict: { summary: '"look again" counts as "change it"' },
-  force: { summary: 'build in spite of "change it"' },
-  all: { summary: 'the findings that are ok, too' },
+  force: { summary: 'build in spite of "change it"; every paper then says so' },
+  all: {
+    summary: 'every finding, with value, limit, source, load and assumptions; with --vary a column for every check',
+  },
   help: { summary: 'this text, or that of a command' },
   version: { summary: 'the version of tablewright' },
 };

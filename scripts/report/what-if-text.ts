@@ -22,7 +22,7 @@ export function whatIfText(table: WhatIfTable, all: boolean, paint: Paint): stri
       left.map((k) => table.brief[k]!),
       '; ',
     ),
-    ...list('the same throughout', table.unchanged, ', '),
+    ...list('the same throughout', table.unchanged, '; '),
   ].join('\n');
 }
 

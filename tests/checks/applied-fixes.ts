@@ -20,7 +20,8 @@ export function applied(check: Check, context: CheckContext, finding: Finding): 
   const again = (path: string, value: number): Finding => {
     const moved = tune.moved(path, value);
     if (!moved) throw new Error(`${path} ${value} is refused`);
-    const same = check.run(moved).filter((f) => isSame(f, finding));
+    const alike = check.run(moved).filter((f) => isSame(f, finding));
+    const same = alike.length === 1 ? alike : alike.filter((f) => f.load === finding.load);
     if (same.length !== 1) throw new Error(`${finding.check} is found ${same.length} times at ${path} ${value}`);
     return same[0]!;
   };
@@ -37,4 +38,4 @@ export function applied(check: Check, context: CheckContext, finding: Finding): 
 
 /** The same question of the same place; of a joint or a bearer, which may be another one alike after a move. */
 const isSame = (a: Finding, b: Finding): boolean =>
-  a.check === b.check && a.load === b.load && (a.part === b.part || a.where === b.where);
+  a.check === b.check && (a.where === b.where || (a.where === undefined && a.part === b.part));

@@ -6,8 +6,8 @@ import { applied } from './applied-fixes.ts';
 import { handContext, words } from './contexts.ts';
 import { fourLegs, POST_FRAMES, postFrames } from './hand-bases.ts';
 import { READING_ROOM } from './reading-room.ts';
-import { movedBy, sampledTables, untuned } from './samples.ts';
-import { tried } from './tried.ts';
+import { movedBy, sampledTables } from './samples.ts';
+import { tried, untuned } from './tried.ts';
 
 /** Working stress of a mean strength across the grain: (1 - 1.645 · 0.25) / 1.3 of it. */
 const limitOf = (mean: number): number => (mean * (1 - 1.645 * 0.25)) / 1.3;

@@ -11,8 +11,8 @@ import { applied } from './applied-fixes.ts';
 import { handContext, words } from './contexts.ts';
 import { fourLegs, POST_FRAMES, postFrames } from './hand-bases.ts';
 import { OWN_E, READING_ROOM } from './reading-room.ts';
-import { movedBy, sampledTables, untuned, valuesBy } from './samples.ts';
-import { at, tried } from './tried.ts';
+import { movedBy, sampledTables, valuesBy } from './samples.ts';
+import { at, tried, untuned } from './tried.ts';
 
 const EDGE = 'the middle of a long edge';
 const CORNER = 'a corner';

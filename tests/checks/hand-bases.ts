@@ -1,6 +1,6 @@
 import type { Assembly, PlacedPart } from '../../lib/model/assembly.ts';
 import type { SpeciesId } from '../../lib/wood/species-id.ts';
-import { across, handTable, lengthwise, type Size, standing } from './hand-table.ts';
+import { across, type HandTable, handTable, lengthwise, type Size, standing } from './hand-table.ts';
 
 /** A table on frames of two posts and a bearer, with or without an equal rail at the floor. */
 export interface PostFrames {
@@ -22,6 +22,8 @@ export interface PostFrames {
   /** Two, from post to post, or none. */
   readonly stretchers: boolean;
   readonly wood?: SpeciesId;
+  /** What else stands there. */
+  readonly more?: (table: HandTable) => void;
 }
 
 export const POST_FRAMES: PostFrames = {
@@ -52,6 +54,7 @@ export function postFrames(given: Partial<PostFrames> = {}): Assembly {
       table.join(piece, b.posts[k], [to, y, t.height / 2], [1, 0, 0], [0, 0, 1]);
     }
   }
+  t.more?.(table);
   return table.done();
 }
 
@@ -59,7 +62,7 @@ interface Frame {
   readonly posts: readonly [PlacedPart, PlacedPart];
 }
 
-function postFrame(t: PostFrames, table: ReturnType<typeof handTable>, x: number, id: string): Frame {
+function postFrame(t: PostFrames, table: HandTable, x: number, id: string): Frame {
   const [thickness, depth] = t.bearer;
   const level: Size = [t.apart + 100, depth, thickness];
   const floor = t.pads ? 1 : 0;

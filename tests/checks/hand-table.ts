@@ -21,7 +21,7 @@ export interface HandTable {
   /** A square-edged piece in a frame of the table. */
   put(kind: PartKind, id: string, size: Size, frame: Frame): PlacedPart;
   /** Tenons at the shoulder of the first piece, into the second, wide along a direction. */
-  join(first: PlacedPart, second: PlacedPart, at: Vec3, into: Vec3, along: Vec3): void;
+  join(first: PlacedPart, second: PlacedPart, at: Vec3, into: Vec3, along: Vec3, name?: string): void;
   /** One screw from below through a piece into the top. */
   screw(base: PlacedPart, at: Vec3): void;
   /** A pad 1 mm thick under a piece. */
@@ -44,8 +44,8 @@ export function handTable(height: number, size: Size, wood: SpeciesId = 'cherry'
   return {
     put: (kind, id, [l, w, t], frame) =>
       c.place(board({ kind, name: kind, id, mark: mark(), wood, length: l, width: w, thickness: t }), frame),
-    join(first, second, at, into, along) {
-      const id = `${first.part.id}/${second.part.id.replaceAll('/', '-')}`;
+    join(first, second, at, into, along, name = '') {
+      const id = `${first.part.id}/${second.part.id.replaceAll('/', '-')}${name && `-${name}`}`;
       const spots = [{ origin: at, x: into, y: along }];
       c.join(
         looseTenonJoint({

@@ -6,9 +6,9 @@ import { applied } from './applied-fixes.ts';
 import { handContext, words } from './contexts.ts';
 import { fourLegs, postFrames } from './hand-bases.ts';
 import { OWN_E, READING_ROOM } from './reading-room.ts';
-import { movedBy, sampledTables, untuned, valuesBy } from './samples.ts';
+import { movedBy, sampledTables, valuesBy } from './samples.ts';
 import { boards, flat } from './trial-pieces.ts';
-import { tried } from './tried.ts';
+import { tried, untuned } from './tried.ts';
 
 const END = 'someone sitting on the very end';
 const MIDDLE = 'someone leaning on the middle, for a short time';

@@ -4,6 +4,7 @@ import type { Finding } from '../../lib/model/finding.ts';
 import { defineShop } from '../../lib/shop/shop.ts';
 import { sampleOf } from '../tables/random-values.ts';
 import { DESIGNS } from '../written.ts';
+import { untuned } from './tried.ts';
 
 export interface SampledTable {
   /** Enough to make it again by hand. */
@@ -26,11 +27,6 @@ export function movedBy(context: CheckContext, path: string, steps: number): Che
   const { min, max } = tune.limits(path);
   const value = tune.value(path)! + steps * tune.step(path);
   return value < min || value > max ? undefined : tune.moved(path, value);
-}
-
-/** The same without parameters to try fixes with: what a check finds, and nothing more. */
-export function untuned({ tune: _, ...context }: CheckContext): CheckContext {
-  return context;
 }
 
 /** Values of the findings of a check, by name, load and place. */

@@ -98,6 +98,17 @@ describe('a fix that is found by trying', () => {
     expect(found((x) => 100 - x, atMost(60), { refused: () => true }).tried).toEqual([11, 9]);
   });
 
+  it('tries every one of a few steps: one may be refused where two are not', () => {
+    const few = { now: 0, min: 0, max: 2 };
+    const refused = (x: number): boolean => x === 1;
+    expect(found((x) => (x > 0 ? 3 / x : undefined), atMost(2), { ...few, refused }).fix).toBe('lever 2 brings 1.5');
+    expect(found((x) => (x > 0 ? 3 / x : undefined), atMost(1), { ...few, refused })).toEqual({
+      fix: undefined,
+      tried: [1, 2],
+      fixes: [],
+    });
+  });
+
   it('is found in a valley: what gets better and then worse again', () => {
     const valley: Curve = (x) => Math.abs(x - 30) + 5;
     for (const limit of [5, 6, 9, 20]) {

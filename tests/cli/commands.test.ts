@@ -94,7 +94,7 @@ describe.concurrent('the commands', () => {
     expect(out).toMatch(/^ +1 in +change it +[\d.]+ mm L/m);
     expect(out).toMatch(/^ +2 1\/2 in +not allowed: top\.edgeThickness must be at most 2 1\/4 in: the upper limit is/m);
     expect(out).toContain('C change it, L look again, N not checked, no letter: ok');
-    expect(out).toMatch(/^the same throughout: pieces fit together, /m);
+    expect(out).toMatch(/^the same throughout: pieces fit together; /m);
     expect(lines(out).at(-1)).toBe(`the chart is in ${chart}`);
     expect(Math.max(...lines(out).map((line) => line.length))).toBeLessThan(121);
     expect(readFileSync(chart, 'utf8')).toMatch(/^<svg .*<\/svg>\n$/s);

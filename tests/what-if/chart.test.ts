@@ -114,6 +114,10 @@ describe('scales', () => {
     ]);
   });
 
+  it('name the one number that there is', () => {
+    expect(scaleFor([81, 81], plain).ticks).toEqual([{ value: 81, text: '81' }]);
+  });
+
   it('hold every value, also a single one, and negative ones', () => {
     for (const values of [[5], [0], [-70, 62], [-3, -2.9], [1e-9, 2e-9], [27, 27.3]]) {
       const { low, high, ticks } = scaleFor(values, plain);

@@ -22,10 +22,15 @@ export type PushedBase =
   | {
       readonly kind: 'mechanism';
       readonly model: TableModel;
-      readonly loose: Loose /** The piece that moves most. */;
+      /** The piece that moves most. */
       readonly part: PartId;
+      /** Whether the top goes along the table with it. */
+      readonly lengthwise: boolean;
     }
   | { readonly kind: 'unknown'; readonly needs: string };
+
+/** Part of a loose movement that is more than rounding. */
+const SEEN = 1e-3;
 
 /**
  * The movements and joint moments of a base under a level push.
@@ -52,8 +57,11 @@ export function pushedBase(
     { name: 'across', loads: base.pushed.map((node) => ({ node, force: [0, share, 0] })) },
   ]);
   if (result.kind === 'mechanism') {
-    const loose = result.loose[0]!;
-    return { kind: 'mechanism', model, loose, part: base.owners.get(loose.node)! };
+    const carriesTop = ({ moves }: Loose): boolean =>
+      base.pushed.some((node) => Math.abs(moves.get(node)!.shift[0]) > SEEN);
+    const lengthwise = result.loose.find(carriesTop);
+    const { node } = lengthwise ?? result.loose[0]!;
+    return { kind: 'mechanism', model, part: base.owners.get(node)!, lengthwise: lengthwise !== undefined };
   }
   const [along, across] = [result.cases[0]!, result.cases[1]!];
   const most = (of: CaseResult, axis: 0 | 1): number =>

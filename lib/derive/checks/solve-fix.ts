@@ -54,18 +54,26 @@ interface Try {
   readonly reached: number | undefined;
 }
 
+/** A try that reaches the limit. */
+interface Good extends Try {
+  readonly reached: number;
+}
+
 /** What the tries have told so far. */
 interface Known {
   /** The furthest try that falls short, and the one before it. */
   readonly short: Try;
   readonly before?: Try;
   /** The nearest try that reaches the limit. */
-  readonly good?: { readonly steps: number; readonly reached: number };
+  readonly good?: Good;
   /** The least number of steps that need not be tried. */
   readonly upper: number;
   /** Whether `upper` was refused, or led away from the limit: then the last step before it may be no better. */
   readonly blocked: boolean;
 }
+
+/** A lever with no more steps than this is tried step by step: one stretcher may be refused where two are not. */
+const FEW = 4;
 
 /**
  * The least number of steps that reaches the limit. The first step tells whether the lever helps at all; from there
@@ -79,16 +87,37 @@ function leastMoveThatWay(
   way: 1 | -1,
 ): Found | undefined {
   const { valueAt, most } = gridOf(tune, path, way);
+  const measured = (steps: number): Try => {
+    const moved = tune.moved(path, valueAt(steps));
+    return { steps, reached: moved && goal.measure(moved) };
+  };
+  const good = most <= FEW ? firstOf(goal, measured, most) : closedIn(goal, measured, most, start);
+  return good && { value: valueAt(good.steps), reached: good.reached };
+}
+
+function firstOf(goal: Goal, measured: (steps: number) => Try, most: number): Good | undefined {
+  for (let steps = 1; steps <= most; steps++) {
+    const { reached } = measured(steps);
+    if (reached !== undefined && excess(goal, reached) <= REACHED) return { steps, reached };
+  }
+  return undefined;
+}
+
+function closedIn(
+  goal: Goal,
+  measured: (steps: number) => Try,
+  most: number,
+  start: number | undefined,
+): Good | undefined {
   let known: Known = { short: { steps: 0, reached: start }, upper: most + 1, blocked: false };
   let next = 1;
   for (let k = 0; k < TRIES && next > known.short.steps && next < known.upper; k++) {
-    const moved = tune.moved(path, valueAt(next));
-    const learned = learn(goal, known, { steps: next, reached: moved && goal.measure(moved) });
+    const learned = learn(goal, known, measured(next));
     if (!learned) break;
     known = learned;
     next = nextTry(goal, known, k % 2 === 1);
   }
-  return known.good && { value: valueAt(known.good.steps), reached: known.good.reached };
+  return known.good;
 }
 
 /** The values of a lever one way, counted in steps from where it stands, without the dust of floating point. */

@@ -62,12 +62,12 @@ function mechanism(context: CheckContext, loose: Mechanism): Finding {
 }
 
 /** What moves, and what would hold it when no parameter does. */
-function story({ assembly }: CheckContext, { model, loose, part }: Mechanism): { because: string; fix: string } {
-  const xs = model.contacts.map(([x]) => x);
-  if (loose.direction !== 'x' && loose.direction !== 'ry') {
-    const piece = called(partOf(assembly, part));
+function story({ assembly }: CheckContext, loose: Mechanism): { readonly because: string; readonly fix: string } {
+  if (!loose.lengthwise) {
+    const piece = called(partOf(assembly, loose.part));
     return { because: `${piece} is loose: it moves though no piece bends`, fix: `give ${piece} one more joint` };
   }
+  const xs = loose.model.contacts.map(([x]) => x);
   return Math.max(...xs) - Math.min(...xs) < ONE_FRAME
     ? {
         because: 'it stands on one line across the table: a push along the table tips it over',
@@ -122,7 +122,7 @@ function finding(context: CheckContext, soft: Solved, firm: number, way: Way): F
     load: `a level push of ${loads.push} N at the top`,
     range: [firm, value],
     assumptions: [
-      'feet held by friction, the top stiff in itself and hinged on the frames',
+      'feet held by friction, across the table one foot of each frame; the top stiff in itself and hinged on the frames',
       `joints keep ${GLUED_GRIP.value.low} to ${GLUED_GRIP.value.high} of the stiffness of the wood across the grain (${GLUED_GRIP.source})`,
       ...new Set(pieces.flatMap((p) => twistRatios(p).flatMap((r) => r.assumptions))),
     ],

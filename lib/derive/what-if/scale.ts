@@ -19,12 +19,13 @@ const INCH_STEPS = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 3, 6, 12,
 /** An axis that holds all values with a little room, and has ticks on round numbers; it starts at nothing unless all lie far from it. */
 export function scaleFor(values: readonly number[], look: NumberLook): Scale {
   const [least, most] = [Math.min(...values), Math.max(...values)];
+  if (least === most) return flat(least, look);
   const from = least > 0 && least < most * 0.6 ? 0 : least;
   const to = most < 0 && most > least * 0.6 ? 0 : most;
-  const span = to - from || Math.abs(to) || 1;
+  const span = to - from;
   const step = look.unit === 'in' ? inchStep(span) : roundStep(span);
   const low = from === 0 ? 0 : from - span * ROOM;
-  const high = to === 0 && from < 0 ? 0 : to + span * ROOM;
+  const high = to === 0 ? 0 : to + span * ROOM;
   const [first, last] = [Math.ceil(low / step - 1e-9), Math.floor(high / step + 1e-9)];
   const ticks = Array.from({ length: last - first + 1 }, (_, k) => Number(((first + k) * step).toPrecision(12)));
   return {
@@ -32,6 +33,12 @@ export function scaleFor(values: readonly number[], look: NumberLook): Scale {
     high,
     ticks: ticks.map((value) => ({ value, text: look.bare(value) })),
   };
+}
+
+/** Around a single number, which is its only tick. */
+function flat(value: number, look: NumberLook): Scale {
+  const room = Math.abs(value) * ROOM || 1;
+  return { low: value - room, high: value + room, ticks: [{ value, text: look.bare(value) }] };
 }
 
 const inchStep = (span: number): number => INCH_STEPS.find((step) => span / step <= MOST) ?? roundStep(span);

@@ -68,8 +68,8 @@ function joints(marks: readonly LineMark[], plot: Plot): string[] {
   return path.includes('L') ? [`<path d="${path}" fill="none" stroke="${INK}" stroke-width="1.4"/>`] : [];
 }
 
-/** In the middle when there is no number. */
-function markSvg({ at, up = 0.5, verdict }: LineMark, plot: Plot): string {
+/** At the foot when there is no number. */
+function markSvg({ at, up = 0.07, verdict }: LineMark, plot: Plot): string {
   const { mark, shape } = verdict ? VERDICT_LOOK[verdict] : PLAIN_MARK;
   const place = `translate(${px(xOf(plot, at))} ${px(yOf(plot, up))})`;
   return `<path transform="${place}" d="${shape}" fill="${mark}" stroke="#fff" stroke-width="0.8"/>`;
