@@ -4,6 +4,7 @@ import { parseDxf } from '../readers/dxf-parse.ts';
 import { elements, parseXml } from '../readers/xml.ts';
 import { DESIGNS } from '../written.ts';
 import { allTemplates, CASES, writtenCase } from './cases.ts';
+import { polylinesOf } from './outline-in-file.ts';
 
 const textsOf = (dxf: string): ITextEntity[] =>
   parseDxf(dxf).entities.filter((entity): entity is ITextEntity => entity.type === 'TEXT');
@@ -43,6 +44,23 @@ describe('every template file', () => {
       expect([width, height], of).toEqual([`${wide}mm`, `${tall}mm`]);
       expect(elements(parseXml(svg)).filter((e) => e.name === 'text').length, of).toBeGreaterThan(5);
     }
+  });
+});
+
+describe('the pockets on every template', () => {
+  const LAYER = { mortise: 'MORTISE', bore: 'BORE', slottedHole: 'SLOT' } as const;
+
+  it('lie on the layer of their kind; what comes from the far face and not through is hidden', async () => {
+    let hidden = 0;
+    for (const { dxf, pockets, of } of await allTemplates()) {
+      const expected = pockets.map(({ kind, into, depth }) =>
+        into[2] < -0.5 && depth !== 'through' ? 'HIDDEN' : LAYER[kind],
+      );
+      const drawn = ['MORTISE', 'BORE', 'SLOT', 'HIDDEN'].flatMap((layer) => polylinesOf(dxf, layer).map(() => layer));
+      expect(drawn.sort(), of).toEqual([...expected].sort());
+      hidden += expected.filter((layer) => layer === 'HIDDEN').length;
+    }
+    expect(hidden).toBeGreaterThan(10);
   });
 });
 
