@@ -1,5 +1,6 @@
 import type { Vec2 } from '../../geometry/vec.ts';
 import type { Assembly } from '../../model/assembly.ts';
+import type { PanelBody } from '../../model/body.ts';
 import { missing } from '../../wood/confidence.ts';
 import { FIELD_LABELS } from '../../wood/field-labels.ts';
 import type { SpeciesField } from '../../wood/species.ts';
@@ -71,14 +72,23 @@ function lineOf({ x, from, to, along }: Bearing): PlateSupport {
 const BEHIND = 100;
 
 function supports({ bearings, body }: TableModel): Bearing[] {
-  const half = body.width / 2;
   return bearings
     .filter(
       (b) =>
         b.screwed ||
         !bearings.some((s) => s.screwed && Math.abs(s.x - b.x) < BEHIND && s.from < b.to - 1 && s.to > b.from + 1),
     )
-    .map((b) => ({ ...b, from: Math.max(b.from, -half), to: Math.min(b.to, half) }));
+    .map((b) => ({ ...b, ...within(b, body) }));
+}
+
+/** The part of a bearing that lies under the top. */
+function within({ from, to, along }: Bearing, { length, width }: PanelBody): Partial<Bearing> {
+  const half = width / 2;
+  return {
+    from: Math.max(from, -half),
+    to: Math.min(to, half),
+    ...(along ? { along: [Math.max(along[0], 0), Math.min(along[1], length)] as const } : {}),
+  };
 }
 
 function plateWood(
