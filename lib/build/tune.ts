@@ -29,19 +29,27 @@ export function tuneOf<F extends Fields>(
     if (!param) throw new RangeError(`${path} is no parameter that can be moved`);
     return param;
   };
+  const moved = (path: string, value: number): CheckContext | undefined => {
+    const changed = setPath(spec, values, path, value);
+    if (brokenRules(spec, changed).length > 0) return undefined;
+    try {
+      return { ...context, assembly: compose(changed) };
+    } catch (error) {
+      // Values that pass all rules and still cannot be put together are no fix.
+      if (error instanceof RangeError) return undefined;
+      throw error;
+    }
+  };
+  // Several findings turn to the same lever, and each starts with its first step.
+  const made = new Map<string, { readonly context: CheckContext | undefined }>();
   return {
     value: (path) => (movable(path) ? (valueAt(values, path) as number) : undefined),
     limits: (path) => need(path),
     moved(path, value) {
-      const moved = setPath(spec, values, path, value);
-      if (brokenRules(spec, moved).length > 0) return undefined;
-      try {
-        return { ...context, assembly: compose(moved) };
-      } catch (error) {
-        // Values that pass all rules and still cannot be put together are no fix.
-        if (error instanceof RangeError) return undefined;
-        throw error;
-      }
+      const key = `${path}=${value}`;
+      const known = made.get(key) ?? { context: moved(path, value) };
+      made.set(key, known);
+      return known.context;
     },
     say: (path, value) => `${path} ${formatValue<Movable>(need(path), value as never, units)}`,
     step: (path) => (need(path).kind === 'length' ? STEP[units] : need(path).kind === 'count' ? 1 : 0.5),

@@ -39,23 +39,24 @@ function applyRule(spec: Spec, rule: Rule, known: Known): readonly Complaint[] {
   return problems.map((problem) => ({ ...problem, fields: rule.fields }));
 }
 
-/** The values of the fields of one rule. Reading any other is a bug in the rule: it would see values that are not checked. */
+/**
+ * The values of the fields of one rule. Reading any other is a bug in the rule: it would see values that are not checked.
+ * Made as they are read, since a rule reads few of many fields.
+ */
 function view(fields: Fields, rule: Rule, known: Known, prefix: string): object {
-  const record = {};
-  for (const [name, node] of Object.entries(fields)) {
-    const path = prefix + name;
-    if (node.kind === 'group') {
-      Object.defineProperty(record, name, { value: view(node.fields, rule, known, `${path}.`), enumerable: true });
-    } else if (rule.fields.includes(path)) {
-      Object.defineProperty(record, name, { value: known.get(path)!.value, enumerable: true });
-    } else {
-      const get = () => {
+  return new Proxy(
+    {},
+    {
+      get(_, name: string) {
+        const node = fields[name];
+        const path = prefix + name;
+        if (!node) return undefined;
+        if (node.kind === 'group') return view(node.fields, rule, known, `${path}.`);
+        if (rule.fields.includes(path)) return known.get(path)!.value;
         throw new RangeError(`${describe(rule)} reads ${path}, which it does not list`);
-      };
-      Object.defineProperty(record, name, { get });
-    }
-  }
-  return record;
+      },
+    },
+  );
 }
 
 function sayIn(units: readonly string[]): Say {

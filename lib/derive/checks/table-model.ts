@@ -58,6 +58,17 @@ const TOUCHES = 0.5;
 
 /** The model of a table, or undefined when the piece has no top of one panel lying on a base. */
 export function tableModel(assembly: Assembly): TableModel | undefined {
+  const known = models.get(assembly);
+  if (known) return known.model;
+  const model = makeModel(assembly);
+  models.set(assembly, { model });
+  return model;
+}
+
+/** Many checks ask for the model of one assembly, which never changes. */
+const models = new WeakMap<Assembly, { readonly model: TableModel | undefined }>();
+
+function makeModel(assembly: Assembly): TableModel | undefined {
   const panels = assembly.parts.filter((p) => p.body.kind === 'panel');
   const top = panels.reduce<Part | undefined>((a, b) => (a && up(assembly, a) >= up(assembly, b) ? a : b), undefined);
   if (top?.body.kind !== 'panel') return undefined;
