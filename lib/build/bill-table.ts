@@ -47,7 +47,12 @@ function hardware(bill: Bill, units: UnitSystem): string[][] {
       'pieces',
       `no. ${s.gauge} x ${say(s.length)}, flat under the head`,
     ]),
-    ...(bill.washers > 0 ? [['washers', `${bill.washers}`, 'pieces', 'one under each screw head']] : []),
+    ...bill.washers.map((w) => [
+      'washers',
+      `${w.quantity}`,
+      'pieces',
+      `${say(w.diameter)} across, one under each screw head`,
+    ]),
     ...bill.pads.map((p) => [
       'pads',
       `${p.quantity}`,

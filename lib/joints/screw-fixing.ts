@@ -89,6 +89,7 @@ export function screwFixing(options: ScrewFixingOptions): Fixed {
     hold: travel ? 'slotted' : 'fixed',
     fromCenter: options.fromCenter,
     screw,
+    washer,
     penetration,
     travel: travel ? travel.outward + travel.inward : 0,
   };

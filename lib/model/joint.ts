@@ -33,6 +33,8 @@ export interface Fixing {
   /** mm, distance of the screw from the line that stays put, across the grain. */
   readonly fromCenter: Mm;
   readonly screw: Screw;
+  /** mm, diameter of the washer under its head. */
+  readonly washer: Mm;
   /** mm of thread in the wood. */
   readonly penetration: Mm;
   /** mm that the slot lets the wood travel, shank and margin not counted; 0 for a fixed screw. */

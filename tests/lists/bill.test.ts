@@ -136,7 +136,7 @@ describe('what is bought', () => {
       loose tenons,63,pieces,"8 mm x 40 mm x 38 mm, white oak; 2394 mm of milled strip"
       loose tenons,12,pieces,"12 mm x 60 mm x 67 mm, white oak; 804 mm of milled strip"
       wood screws,10,pieces,"no. 10 x 60 mm, flat under the head"
-      washers,10,pieces,one under each screw head
+      washers,10,pieces,"14 mm across, one under each screw head"
       pads,4,pieces,6 mm x 70 mm x 70 mm
       wood glue,199.4,mL,"1.12 m2 of joints, one face spread"
       finish,0.7,L,"2 coats on 7.24 m2, every face and the underside; spare counted"
@@ -156,7 +156,7 @@ describe('what is bought', () => {
       loose tenons,8,pieces,"1/2 in x 1 3/4 in x 2 7/8 in, black cherry; 23 in of milled strip"
       loose tenons,6,pieces,"1/2 in x 2 3/4 in x 2 7/8 in, black cherry; 18 in of milled strip"
       wood screws,10,pieces,"no. 10 x 2 1/2 in, flat under the head"
-      washers,10,pieces,one under each screw head
+      washers,10,pieces,"1/2 in across, one under each screw head"
       pads,4,pieces,1/4 in x 2 1/4 in x 3 in
       wood glue,7.2,fl oz,"12.9 ft2 of joints, one face spread"
       finish,0.71,qt,"2 coats on 74.5 ft2, every face and the underside; spare counted"

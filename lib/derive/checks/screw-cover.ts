@@ -8,12 +8,10 @@ import type { Mm } from '../../units/mm.ts';
 import { boundsOf } from '../solids/solid.ts';
 import { blankOf } from '../solids/solid-of.ts';
 import { atLeastVerdict, type Check, type CheckContext, called, say } from './check.ts';
+import { LEAST_THREAD, SCREW_COVER } from './solvers/thread-room.ts';
 
-/** Least wood between the point of a screw and the face behind it: 3/8 in, common practice, no source. */
-export const SCREW_COVER: Mm = 9.525;
-
-/** Least thread in the wood, in shank diameters (our convention). */
-export const LEAST_THREAD = 4;
+/** Least wood between the point of a screw and the face behind it, mm. */
+const COVER: Mm = SCREW_COVER.value;
 
 /** Every screw: wood left between its point and the far face, and thread enough to hold. */
 export const screwCover: Check = {
@@ -47,17 +45,17 @@ function cover(context: CheckContext, fixing: Fixing): Finding {
   const into = partOf(assembly, fixing.into);
   const pilot = into.features.find((f): f is Bore => f.kind === 'bore' && f.id === fixing.pilotFeature)!;
   const value = woodAhead(into, pilot);
-  const verdict = atLeastVerdict(value, SCREW_COVER, SCREW_COVER / 2);
+  const verdict = atLeastVerdict(value, COVER, COVER / 2);
   return {
     check: screwCover.name,
     verdict,
     part: into.id,
     where: fixing.id,
     value,
-    limit: SCREW_COVER,
+    limit: COVER,
     unit: 'mm',
-    because: `${called(into)}: ${value < 0 ? `${which(context, fixing)} comes through by ${say(context, -value, 'up')}` : `${say(context, value, 'down')} of wood stays ahead of ${which(context, fixing)}`}; ${say(context, SCREW_COVER, 'up')} is wanted`,
-    fixes: verdict === 'ok' ? [] : [shallower(context, fixing.penetration - (SCREW_COVER - value))],
+    because: `${called(into)}: ${value < 0 ? `${which(context, fixing)} comes through by ${say(context, -value, 'up')}` : `${say(context, value, 'down')} of wood stays ahead of ${which(context, fixing)}`}; ${say(context, COVER, 'up')} is wanted`,
+    fixes: verdict === 'ok' ? [] : [shallower(context, fixing.penetration - (COVER - value))],
     source: 'common practice, no source',
   };
 }
@@ -67,7 +65,7 @@ const shallower = (context: CheckContext, reach: Mm): string =>
 
 function thread(context: CheckContext, fixing: Fixing): Finding {
   const into = partOf(context.assembly, fixing.into);
-  const limit = LEAST_THREAD * fixing.screw.shank;
+  const limit = LEAST_THREAD.value * fixing.screw.shank;
   const verdict = fixing.penetration >= limit - 1e-6 ? 'ok' : 'look again';
   return {
     check: 'screw thread',

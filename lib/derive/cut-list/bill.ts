@@ -33,6 +33,12 @@ export interface ScrewNeed {
   readonly quantity: number;
 }
 
+export interface WasherNeed {
+  /** mm. */
+  readonly diameter: Mm;
+  readonly quantity: number;
+}
+
 export interface PadNeed {
   readonly quantity: number;
   readonly thickness: Mm;
@@ -47,7 +53,7 @@ export interface Bill {
   readonly tooThick: readonly string[];
   readonly tenons: readonly TenonNeed[];
   readonly screws: readonly ScrewNeed[];
-  readonly washers: number;
+  readonly washers: readonly WasherNeed[];
   readonly pads: readonly PadNeed[];
   /** mm² of glued faces and the glue for them in mL, tenons included. */
   readonly glue: { readonly area: number; readonly milliliters: number };
@@ -66,7 +72,7 @@ export function bill(assembly: Assembly, list: CutList): Bill {
     tooThick: list.rows.filter((r) => !r.lumber && !isFromOffcuts(r)).map((r) => `${r.name} ${marksText(r.marks)}`),
     tenons: tenonNeeds(list),
     screws: screwNeeds(assembly),
-    washers: assembly.fixings.length,
+    washers: washerNeeds(assembly),
     pads: list.rows.filter((r) => r.kind === 'pad').map((r) => ({ quantity: r.quantity, ...r.finished })),
     glue: { area: glueArea, milliliters: (glueArea * glueSpread) / 1000 },
     finish: { area, coats, liters: ((area / 1e6) * coats * (1 + spare)) / coverage },
@@ -113,4 +119,10 @@ function screwNeeds(assembly: Assembly): ScrewNeed[] {
     needs.set(key, { gauge: screw.gauge, length: screw.length, quantity });
   }
   return [...needs.values()];
+}
+
+function washerNeeds(assembly: Assembly): WasherNeed[] {
+  const needs = new Map<Mm, number>();
+  for (const { washer } of assembly.fixings) needs.set(washer, (needs.get(washer) ?? 0) + 1);
+  return [...needs].map(([diameter, quantity]) => ({ diameter, quantity }));
 }

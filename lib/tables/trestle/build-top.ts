@@ -15,8 +15,11 @@ import type { TrestleValues } from './values.ts';
 /** Where the top stands: turned over, so that its show face looks up. */
 const topFrame = (height: Mm): Frame => ({ origin: [0, 0, height], x: [1, 0, 0], y: [0, -1, 0] });
 
-/** A bottom layer thinner than this is left out and the show board goes down to the underside, mm (our convention). */
-const FEATHER = 1;
+/**
+ * A bottom layer thinner than this at its thick edge could not be milled and clamped: it is left out, and the show board
+ * goes down to the underside, mm (our convention).
+ */
+const FEATHER = 6;
 
 interface PlacedStrip {
   readonly span: StripSpan;
