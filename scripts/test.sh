@@ -16,6 +16,7 @@ fi
 
 set -e
 npx tsc -p .
+npx tsc -p lib/page
 npx biome check .
 npx knip
 npx vitest run --config tests/vitest.config.ts "$@"

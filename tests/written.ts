@@ -2,12 +2,14 @@ import meetingTable from '../designs/meeting-table/design.ts';
 import readingStool from '../designs/reading-stool/design.ts';
 import readingTable from '../designs/reading-table/design.ts';
 import studyTable from '../designs/study-table/design.ts';
+import type { Assets } from '../lib/build/assets.ts';
 import type { Design } from '../lib/build/design.ts';
 import { type Job, makeJob } from '../lib/build/job.ts';
 import { OUTPUTS } from '../lib/build/outputs.ts';
 import { readValues } from '../lib/params/read-values.ts';
 import { renderIssues } from '../lib/params/render-issue.ts';
 import type { Fields, ValuesOf } from '../lib/params/spec.ts';
+import { readFonts } from '../scripts/assets/fonts.ts';
 
 // biome-ignore lint/suspicious/noExplicitAny: designs of any parameters stand in one table
 type AnyDesign = Design<any>;
@@ -56,7 +58,7 @@ const unchecked = (job: Job): Job => Object.create(job, { findings: { value: [] 
 const made = new Map<string, Promise<Written>>();
 
 /**
- * What a build writes for a design: all outputs or some of them, each design once in a test file. Without the output of
+ * What a build writes for a design: all outputs that need no fonts or page scripts, or some, each design once in a test file. Without the output of
  * the findings no check is run, and papers carry no warning.
  */
 export function written(name: DesignName, changes: Changes = {}, only?: readonly string[]): Promise<Written> {
@@ -71,8 +73,8 @@ async function write(name: DesignName, changes: Changes, only?: readonly string[
   const job = !only || only.includes('findings') ? whole : unchecked(whole);
   const files = new Map<string, Uint8Array>();
   for (const output of OUTPUTS) {
-    if (only && !only.includes(output.name)) continue;
-    for (const [path, content] of await output.files(job)) files.set(path, content);
+    if (only ? !only.includes(output.name) : output.needs) continue;
+    for (const [path, content] of await output.files(job, { fonts: readFonts() } as Assets)) files.set(path, content);
   }
   const bytes = (path: string): Uint8Array => {
     const found = files.get(path);

@@ -1,8 +1,10 @@
+import type { Records } from '../model/records.ts';
 import type { Fields, ValuesOf } from '../params/spec.ts';
 import type { Shop } from '../shop/shop.ts';
+import type { Assets } from './assets.ts';
 import type { Design } from './design.ts';
 import { type Job, makeJob } from './job.ts';
-import type { Files } from './output.ts';
+import type { Files, Output } from './output.ts';
 import { OUTPUTS } from './outputs.ts';
 
 /** What the build is doing; the caller holds the clock. */
@@ -19,6 +21,10 @@ export interface BuildOptions {
   readonly stop?: AbortSignal;
   /** Machines, clamps and hands; default an invented small shop. */
   readonly shop?: Shop;
+  /** What was measured; default nothing. */
+  readonly records?: Records;
+  /** Fonts and page scripts. An output that needs one that is not given is left out, or refused when asked for by name. */
+  readonly assets?: Partial<Assets>;
 }
 
 export interface Build {
@@ -29,7 +35,7 @@ export interface Build {
 /**
  * Everything a design is turned into, as bytes by path. Nothing is written.
  *
- * @throws RangeError for an unknown name in `only`, and from `compose`; the abort reason when stopped.
+ * @throws RangeError for a name in `only` that is unknown or lacks its assets, and from `compose`; the abort reason when stopped.
  */
 export async function buildFiles<F extends Fields>(
   design: Design<F>,
@@ -38,23 +44,31 @@ export async function buildFiles<F extends Fields>(
 ): Promise<Build> {
   checkNames(options.only);
   const step = stepper(options);
-  const job = await step('assembly', () => makeJob(design, values, options.shop));
+  const job = await step('assembly', () => makeJob(design, values, options.shop, options.records));
   await step('checks', () => job.findings);
   return { job, files: await jobFiles(job, options) };
 }
 
-/** The same of a job that is made already. @throws RangeError for an unknown name in `only`; the abort reason when stopped. */
-export async function jobFiles(job: Job, options: Omit<BuildOptions, 'shop'> = {}): Promise<Files> {
-  const { only } = options;
+/** The same of a job that is made already. @throws RangeError for a name in `only` that is unknown or lacks its assets; the abort reason when stopped. */
+export async function jobFiles(job: Job, options: Omit<BuildOptions, 'shop' | 'records'> = {}): Promise<Files> {
+  const { only, assets = {} } = options;
   checkNames(only);
   const files: Files = new Map();
   const step = stepper(options);
   for (const output of OUTPUTS) {
-    if (only && !only.includes(output.name)) continue;
-    const made = await step(output.name, () => output.files(job));
+    if (!isWanted(output, only, assets)) continue;
+    const made = await step(output.name, () => output.files(job, assets as Assets));
     for (const [path, bytes] of made) files.set(path, bytes);
   }
   return files;
+}
+
+/** @throws RangeError when it is asked for by name and what it needs is not given. */
+function isWanted({ name, needs }: Output, only: readonly string[] | undefined, assets: Partial<Assets>): boolean {
+  if (only && !only.includes(name)) return false;
+  if (needs === undefined || assets[needs]) return true;
+  if (only) throw new RangeError(`the output "${name}" needs ${needs}; give them as assets`);
+  return false;
 }
 
 function checkNames(only: readonly string[] = []): void {
@@ -65,7 +79,7 @@ function checkNames(only: readonly string[] = []): void {
 
 /** Runs a step between two calls of `onStep`. */
 const stepper =
-  ({ onStep = () => {}, stop }: Omit<BuildOptions, 'shop'>) =>
+  ({ onStep = () => {}, stop }: Pick<BuildOptions, 'onStep' | 'stop'>) =>
   async <T>(name: string, run: () => T | Promise<T>): Promise<T> => {
     await onStep({ name, phase: 'start' });
     stop?.throwIfAborted();

@@ -1,4 +1,5 @@
 import type { Assembly } from '../model/assembly.ts';
+import type { Measured } from '../model/measured.ts';
 import type { Fields, GivenFields, Spec, ValuesOf } from '../params/spec.ts';
 import type { LoadsGiven } from '../shop/loads.ts';
 import type { SiteGiven } from '../shop/site.ts';
@@ -22,8 +23,8 @@ export interface Design<F extends Fields = Fields> {
   readonly site?: SiteGiven;
   /** Loads other than the usual ones. */
   readonly loads?: LoadsGiven;
-  /** Puts the piece together; must depend on nothing but the values. */
-  compose(values: ValuesOf<F>, title: string): Assembly;
+  /** Puts the piece together; must depend on nothing but the values and, where something was measured, on that. */
+  compose(values: ValuesOf<F>, title: string, measured?: Measured): Assembly;
 }
 
 /** Gives a design file its types: values and `compose` are checked against the parameters. */

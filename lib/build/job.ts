@@ -5,7 +5,9 @@ import { type CutList, cutList } from '../derive/cut-list/cut-list.ts';
 import { type Shape, shapesOf } from '../derive/solids/shapes.ts';
 import type { Assembly } from '../model/assembly.ts';
 import type { Finding } from '../model/finding.ts';
+import type { Measured } from '../model/measured.ts';
 import type { PartId } from '../model/part.ts';
+import type { Records } from '../model/records.ts';
 import type { Fields, ValuesOf } from '../params/spec.ts';
 import { defineLoads } from '../shop/loads.ts';
 import { defineShop, type Shop } from '../shop/shop.ts';
@@ -18,7 +20,13 @@ import { tuneOf } from './tune.ts';
 export interface Job {
   readonly design: Design;
   readonly values: ValuesOf<Fields>;
+  readonly shop: Shop;
+  /** What was measured in the shop. */
+  readonly records: Records;
+  /** The piece as it is built: fitted to the underside as measured, where it was. */
   readonly assembly: Assembly;
+  /** The piece as designed; the same one when nothing was measured. */
+  readonly nominal: Assembly;
   readonly shapes: ReadonlyMap<PartId, Shape>;
   readonly findings: readonly Finding[];
   /** What the papers are made in spite of, a sentence each; empty unless a finding says "change it". */
@@ -32,8 +40,15 @@ export interface Job {
  *
  * @throws RangeError from the design's `compose` when its parts cannot be put together.
  */
-export function makeJob<F extends Fields>(design: Design<F>, values: ValuesOf<F>, shop: Shop = defineShop()): Job {
-  const assembly = design.compose(values, design.title);
+export function makeJob<F extends Fields>(
+  design: Design<F>,
+  values: ValuesOf<F>,
+  shop: Shop = defineShop(),
+  records: Records = {},
+): Job {
+  const measured: Measured = {};
+  const nominal = design.compose(values, design.title);
+  const assembly = measured.underside ? design.compose(values, design.title, measured) : nominal;
   const list = once(() => cutList(assembly));
   const shapes = once(() => shapesOf(assembly));
   const findings = once(() => runChecks(checkContext(design, values, assembly, shop)));
@@ -41,7 +56,10 @@ export function makeJob<F extends Fields>(design: Design<F>, values: ValuesOf<F>
   return {
     design: design as unknown as Design,
     values: values as ValuesOf<Fields>,
+    shop,
+    records,
     assembly,
+    nominal,
     get shapes() {
       return shapes();
     },

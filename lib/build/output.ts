@@ -1,3 +1,4 @@
+import type { AssetName, Assets } from './assets.ts';
 import type { Job } from './job.ts';
 
 /** Files by their path below the output folder of the design. */
@@ -7,8 +8,10 @@ export type Files = Map<string, Uint8Array>;
 export interface Output {
   readonly name: string;
   readonly summary: string;
+  /** What it cannot be made without. */
+  readonly needs?: AssetName;
   /** Loads what it needs when it is asked: a check must not wait for the writers. */
-  readonly files: (job: Job) => Promise<Files>;
+  readonly files: (job: Job, assets: Assets) => Promise<Files>;
 }
 
 /** Text as the bytes of a file, UTF-8. */

@@ -23,9 +23,9 @@ const LIBRARY = fileURLToPath(new URL('../../lib/', import.meta.url));
  * its author's; one from the library alone is ours and goes on as it is.
  */
 export function guardCompose(design: Design, { name, file }: DesignRef): Design {
-  const compose: Design['compose'] = (values, title) => {
+  const compose: Design['compose'] = (values, title, measured) => {
     try {
-      return design.compose(values, title);
+      return design.compose(values, title, measured);
     } catch (error) {
       if (isOurs(error)) throw error;
       const because = reasonOf(error, file);

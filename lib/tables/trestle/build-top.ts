@@ -1,4 +1,5 @@
 import type { Frame } from '../../geometry/frame.ts';
+import type { Surface } from '../../geometry/surface.ts';
 import { edgeJoint, tenonStations } from '../../joints/edge-joint.ts';
 import { plainJoint } from '../../joints/loose-tenon-joint.ts';
 import type { PlacedPart } from '../../model/assembly.ts';
@@ -27,13 +28,21 @@ interface PlacedStrip {
   readonly under?: PlacedPart;
 }
 
-/** The strips, the joints between them and the glued top. */
-export function buildTop(values: TrestleValues, c: Composition): PlacedPart {
+/** The strips, the joints between them and the glued top; its underside as measured, or the wedge of the two thicknesses. */
+export function buildTop(values: TrestleValues, c: Composition, underside?: Surface): PlacedPart {
   const { top: t, table } = values;
   const frame = topFrame(table.height);
   const profiles = topProfiles(values);
   const shape = { length: t.length, width: t.width, thickness: t.thickness, edgeThickness: t.edgeThickness };
-  const glued = top({ id: 'top', mark: 'T', wood: t.wood, ...shape, profiles, members: [] });
+  const glued = top({
+    id: 'top',
+    mark: 'T',
+    wood: t.wood,
+    ...shape,
+    profiles,
+    ...(underside ? { underside } : {}),
+    members: [],
+  });
   const panel = glued.body as PanelBody;
   const strips = stripSpans(t.strips, t.width).map((span) => placeStrip(values, c, frame, panel, profiles, span));
   strips.slice(1).forEach((right, n) => {

@@ -2,6 +2,7 @@ import { surfaceToOuter } from '../../geometry/surface.ts';
 import type { Assembly } from '../../model/assembly.ts';
 import type { PanelBody } from '../../model/body.ts';
 import { composition } from '../../model/composition.ts';
+import type { Measured } from '../../model/measured.ts';
 import type { FrameContext, FrameParts } from './base-context.ts';
 import { bearerFrame } from './bearer-frame.ts';
 import { buildTop } from './build-top.ts';
@@ -22,9 +23,9 @@ const FRAMES: { readonly [K in TrestleValues['frame']['kind']]: (context: FrameC
  * Table frame: x along the length from the reference end of the top, y across from the center line (left positive), z up
  * from the floor. Frame A stands near the reference end.
  */
-export function trestleTable(values: TrestleValues, title = 'Trestle table'): Assembly {
+export function trestleTable(values: TrestleValues, title = 'Trestle table', measured: Measured = {}): Assembly {
   const c = composition(title);
-  const top = buildTop(values, c);
+  const top = buildTop(values, c, measured.underside);
   const underside = surfaceToOuter((top.part.body as PanelBody).underside, top.frame);
   let tenons = 0;
   const nextTenon = (): string => {
