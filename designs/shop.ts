@@ -19,4 +19,11 @@ export default defineShop({
   },
   gluing: { openTime: 10, perJoint: 2.5 },
   hands: { people: 2, perPerson: 25 },
+  lumber: {
+    price: { q4: 8, q5: 8.6, q6: 9.2, q8: 10, q10: 12.5, q12: 14.5, q16: 0 },
+    grade: 'fas',
+    basis: 'yield',
+    yield: '70 %',
+    addOn: '30 %',
+  },
 });

@@ -20,6 +20,7 @@ export default defineDesign({
     },
     seating: { places: 6, wheelchair: true },
   },
+  lumber: { leastWidth: '3 1/2 in' },
   values: {
     table: { height: '29 1/2 in' },
     top: {

@@ -3,16 +3,19 @@ import type { Caution } from '../writers/findings-html.ts';
 import { derivedNumbers } from './derived.ts';
 import type { Job } from './job.ts';
 
+/** What findings are, and what they are not: stands wherever they are shown. */
+export const ADVICE: Caution = {
+  title: 'What these findings are',
+  text:
+    'Advice from simple models and average clear wood. They are no certificate and no load rating. The law, ' +
+    'standards and licensed engineers come first; a piece for the public, a school or a contract needs a real test.',
+};
+
 /** What the papers warn of besides the findings: the limits of the checks, and what happens in shop and use. */
 export function cautions(job: Job): readonly Caution[] {
   const mass = formatNumber(Math.ceil(derivedNumbers(job).mass), 0);
   return [
-    {
-      title: 'What these findings are',
-      text:
-        'Advice from simple models and average clear wood. They are no certificate and no load rating. The law, ' +
-        'standards and licensed engineers come first; a piece for the public, a school or a contract needs a real test.',
-    },
+    ADVICE,
     {
       title: 'What they leave out',
       text:

@@ -55,8 +55,11 @@ export function cutListTable(list: CutList, units: UnitSystem): Table {
   };
 }
 
-/** For spreadsheets: the same with both systems side by side, and board feet. */
-export function cutListCsv(list: CutList): { header: string[]; rows: string[][] } {
+/** The boards of a row, by the marks of its pieces: `P1 4; P2 4`. */
+export type BoardsOfPieces = ReadonlyMap<string, string>;
+
+/** For spreadsheets: the same with both systems side by side, board feet, and the board of each piece where it is known. */
+export function cutListCsv(list: CutList, boards?: BoardsOfPieces): { header: string[]; rows: string[][] } {
   const heads = (kind: string, unit: string): string[] =>
     ['thickness', 'width', 'length'].map((size) => `${kind} ${size} (${unit})`);
   return {
@@ -68,17 +71,18 @@ export function cutListCsv(list: CutList): { header: string[]; rows: string[][] 
       ...heads('rough', 'in'),
       'material',
       'lumber',
+      ...(boards ? ['board'] : []),
       'board feet',
       'board feet rough',
       'notes',
       ...heads('finished', 'mm'),
       ...heads('rough', 'mm'),
     ],
-    rows: list.rows.map(csvRow),
+    rows: list.rows.map((row) => csvRow(row, boards)),
   };
 }
 
-function csvRow(r: CutListRow): string[] {
+function csvRow(r: CutListRow, boards?: BoardsOfPieces): string[] {
   const mm = (value: number): string => formatNumber(value, 3);
   return [
     marksText(r.marks),
@@ -88,6 +92,7 @@ function csvRow(r: CutListRow): string[] {
     ...sizes(r.rough, (v) => roughText(v, 'in')),
     speciesById(r.wood).name,
     lumberText(r),
+    ...(boards ? [boardText(r, boards)] : []),
     formatNumber(r.boardFeet, 3),
     formatNumber(r.boardFeetRough, 3),
     r.notes.join('; '),
@@ -95,3 +100,6 @@ function csvRow(r: CutListRow): string[] {
     ...sizes(r.rough, mm),
   ];
 }
+
+const boardText = ({ marks }: CutListRow, boards: BoardsOfPieces): string =>
+  marks.flatMap((mark) => (boards.has(mark) ? [`${mark} ${boards.get(mark)}`] : [])).join('; ');

@@ -1,7 +1,8 @@
+import { placedBounds } from '../derive/solids/placed-bounds.ts';
+import type { Shape } from '../derive/solids/shapes.ts';
 import { boundsOf, volumeOf } from '../derive/solids/solid.ts';
-import { toOuter } from '../geometry/frame.ts';
 import { pieces, placeOf, visibleParts } from '../model/assembly.ts';
-import { isGlueUp } from '../model/part.ts';
+import { isGlueUp, type PartId } from '../model/part.ts';
 import { boardFeet } from '../units/board-feet.ts';
 import { density } from '../wood/density.ts';
 import { speciesById } from '../wood/species-list.ts';
@@ -25,9 +26,17 @@ export interface Derived {
   >;
 }
 
-export function derivedNumbers(job: Job): Derived {
-  const { assembly, shapes } = job;
-  const volume = (id: string): number => volumeOf(shapes.get(id)!.solid);
+/** As much of a job as the numbers need. */
+type Measurable = Pick<Job, 'assembly'> & { readonly shapes: { get(id: PartId): Shape | undefined } };
+
+export function derivedNumbers({ assembly, shapes }: Measurable): Derived {
+  const volumes = new Map<Shape, number>();
+  const volume = (id: string): number => {
+    const shape = shapes.get(id)!;
+    const known = volumes.get(shape) ?? volumeOf(shape.solid);
+    volumes.set(shape, known);
+    return known;
+  };
   const mass = (id: string): number => {
     const part = assembly.parts.find((p) => p.id === id)!;
     return (volume(id) / 1e9) * density(speciesById(part.wood), WEIGHED_AT).value;
@@ -36,8 +45,8 @@ export function derivedNumbers(job: Job): Derived {
   const total = sum(all.map((p) => volume(p.id)));
   const bounds = boundsOf(
     visibleParts(assembly).flatMap((p) => {
-      const frame = placeOf(assembly, p.id);
-      return shapes.get(p.id)!.solid.vertices.map((v) => toOuter(frame, v));
+      const { min, max } = placedBounds(placeOf(assembly, p.id), shapes.get(p.id)!.solid.vertices);
+      return [min, max];
     }),
   );
   const [length, width, height] = [0, 1, 2].map((k) => bounds.max[k as 0]! - bounds.min[k as 0]!) as [

@@ -2,6 +2,8 @@ import type { Assembly } from '../model/assembly.ts';
 import type { Measured } from '../model/measured.ts';
 import type { Fields, GivenFields, Spec, ValuesOf } from '../params/spec.ts';
 import type { LoadsGiven } from '../shop/loads.ts';
+import type { LumberWishesGiven } from '../shop/lumber-wishes.ts';
+import type { SheetsGiven } from '../shop/sheets.ts';
 import type { SiteGiven } from '../shop/site.ts';
 import type { UnitSystem } from '../units/format-length.ts';
 
@@ -23,6 +25,10 @@ export interface Design<F extends Fields = Fields> {
   readonly site?: SiteGiven;
   /** Loads other than the usual ones. */
   readonly loads?: LoadsGiven;
+  /** How boards are to be arranged and used; usual wishes when left out. */
+  readonly lumber?: LumberWishesGiven;
+  /** Owner, paper and projection of the shop drawings, and the finish in words; usual ones when left out. */
+  readonly sheets?: SheetsGiven;
   /** Puts the piece together; must depend on nothing but the values and, where something was measured, on that. */
   compose(values: ValuesOf<F>, title: string, measured?: Measured): Assembly;
 }

@@ -4,11 +4,13 @@ import { billTable } from './bill-table.ts';
 import { cutListCsv } from './cut-list-table.ts';
 import { forcedField, SPITE } from './forced.ts';
 import type { Job } from './job.ts';
+import { boardsOfPieces, paperPlan } from './lumber-plan.ts';
 import { type Files, textFile } from './output.ts';
 
-export function listFiles(job: Job): Files {
+export async function listFiles(job: Job): Promise<Files> {
   const { title, revision, date, units } = job.design;
-  const list = cutListCsv(job.cutList);
+  const boards = job.records.boards ? boardsOfPieces(await paperPlan(job)) : undefined;
+  const list = cutListCsv(job.cutList, boards);
   const bill = billTable(job.bill, units);
   const head = { schema: 1, title, revision, date, ...forcedField(job) };
   const warning = job.forced.length > 0 ? SPITE : undefined;

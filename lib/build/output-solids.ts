@@ -1,15 +1,13 @@
-import { cutsInStock } from '../derive/checks/cuts-in-stock.ts';
-import { type Shape, shapeKey } from '../derive/solids/shapes.ts';
-import { blankOf } from '../derive/solids/solid-of.ts';
-import { triangulate } from '../derive/solids/triangulate.ts';
+import { shapeKey } from '../derive/solids/shapes.ts';
 import { type Frame, toOuter } from '../geometry/frame.ts';
 import { placeOf, visibleParts } from '../model/assembly.ts';
-import type { Part, PartId } from '../model/part.ts';
+import type { Part } from '../model/part.ts';
 import { stl, type TriangleMesh } from '../writers/stl.ts';
 import { pieceFileName } from './file-names.ts';
 import { warningOf } from './forced.ts';
 import type { Job } from './job.ts';
 import type { Files } from './output.ts';
+import { type SoundShape, soundShapes } from './sound-shapes.ts';
 
 /**
  * One file a part, in its own frame; loose tenons of one shape share a file. And the whole piece as it stands. A part
@@ -32,27 +30,13 @@ export function solidFiles(job: Job): Files {
   return files;
 }
 
-/** The shape of every part; uncut where a cut breaks through or cannot be made. */
-function soundShapes({ assembly, shapes, findings }: Job): Map<PartId, Pick<Shape, 'solid' | 'triangles'>> {
-  const broken = new Set(
-    findings.filter((f) => f.check === cutsInStock.name && f.verdict === 'change it').map((f) => f.part),
-  );
-  return new Map(
-    assembly.parts.map((part) => {
-      if (!broken.has(part.id)) return [part.id, shapes.get(part.id)!];
-      const solid = blankOf(part);
-      return [part.id, { solid, triangles: triangulate(solid) }];
-    }),
-  );
-}
-
 function addNew(seen: Set<string>, key: string): boolean {
   if (seen.has(key)) return false;
   seen.add(key);
   return true;
 }
 
-const meshOf = ({ solid, triangles }: Pick<Shape, 'solid' | 'triangles'>, frame?: Frame): TriangleMesh => ({
+const meshOf = ({ solid, triangles }: SoundShape, frame?: Frame): TriangleMesh => ({
   vertices: frame ? solid.vertices.map((p) => toOuter(frame, p)) : solid.vertices,
   triangles,
 });

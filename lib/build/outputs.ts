@@ -13,6 +13,11 @@ export const OUTPUTS: readonly Output[] = [
     files: async (job) => (await import('./output-lists.ts')).listFiles(job),
   },
   {
+    name: 'lumber',
+    summary: 'what to buy; with boards.csv also the strip plan of the top and the cut plan of the rest (CSV, SVG)',
+    files: async (job) => (await import('./output-lumber.ts')).lumberFiles(job),
+  },
+  {
     name: 'findings',
     summary: 'what the checks say, and cautions: a page to read or print (HTML), and data (JSON)',
     files: async (job) => (await import('./output-findings.ts')).findingsFiles(job),
@@ -28,8 +33,52 @@ export const OUTPUTS: readonly Output[] = [
     files: async (job) => (await import('./output-templates.ts')).templateFiles(job),
   },
   {
+    name: 'templates',
+    summary: 'the same templates to print: in sheets of letter and A4 paper, and on a roll (PDF)',
+    needs: 'fonts',
+    files: async (job, { fonts }) => (await import('./output-templates-pdf.ts')).templatePdfs(job, fonts),
+  },
+  {
+    name: 'drawings',
+    summary: 'shop drawings, a sheet in each file (DXF and SVG)',
+    files: async (job) => (await import('./output-drawings.ts')).drawingFiles(job),
+  },
+  {
+    name: 'drawings-pdf',
+    summary: 'shop drawings, all sheets to print (PDF)',
+    needs: 'fonts',
+    files: async (job, { fonts }) => (await import('./output-drawings-pdf.ts')).drawingsPdf(job, fonts),
+  },
+  {
     name: 'picture',
     summary: 'a picture of the whole piece (SVG)',
     files: async (job) => (await import('./output-picture.ts')).pictureFile(job),
+  },
+  {
+    name: 'still',
+    summary: 'the whole piece in the color of its wood, without lettering (PNG, SVG)',
+    files: async (job) => (await import('./output-preview.ts')).stillFiles(job),
+  },
+  {
+    name: 'glb',
+    summary: 'the whole piece for 3-D viewers, a named node for each part (GLB, metres)',
+    files: async (job) => (await import('./output-exchange.ts')).glbFile(job),
+  },
+  {
+    name: '3mf',
+    summary: 'the whole piece for printers of models (3MF, mm)',
+    files: async (job) => (await import('./output-exchange.ts')).threeMfFile(job),
+  },
+  {
+    name: 'preview',
+    summary: 'a page for the client: the piece to turn about, sizes, chairs, people, still pictures (HTML)',
+    needs: 'pages',
+    files: async (job, assets) => (await import('./output-preview.ts')).previewFile(job, assets),
+  },
+  {
+    name: 'bench',
+    summary: 'a live page: every value as a field, picture, checks and cut list follow at once (HTML)',
+    needs: 'pages',
+    files: async (job, assets) => (await import('./output-bench.ts')).benchFile(job, assets),
   },
 ];

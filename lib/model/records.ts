@@ -10,6 +10,8 @@ export interface Station {
   readonly along: Mm;
   readonly across: Mm;
   readonly thickness: Mm;
+  /** Which half it was read on, where that was said: on the center line the place does not tell. */
+  readonly side?: 'left' | 'right';
 }
 
 /** The underside of the top as it was measured. */

@@ -19,7 +19,11 @@ export type IssueCode =
   | 'control-character'
   | 'rule'
   | 'not-a-range'
-  | 'cannot-vary';
+  | 'cannot-vary'
+  | 'unknown-column'
+  | 'missing-column'
+  | 'broken-table'
+  | 'no-fit';
 
 /** Something is wrong with the input. Data only: the sentence is made in one place, by `renderIssue`. */
 export interface Issue {
@@ -43,8 +47,8 @@ export interface Issue {
   readonly because?: string | undefined;
   /** A value as text that would be accepted. */
   readonly try?: string | undefined;
-  /** How a value is given: by an option of the command line, or by a line in the file; default `--set`. */
-  readonly via?: '--set' | '--vary' | 'file' | undefined;
+  /** How a value is given: by an option of the command line, a line in the file, or a row of a table; default `--set`. */
+  readonly via?: '--set' | '--vary' | 'file' | 'table' | undefined;
   /** What it must be, in words, where no kind of parameter says it. */
   readonly expected?: string | undefined;
   readonly didYouMean?: string | undefined;

@@ -82,6 +82,10 @@ const SENTENCES: { readonly [K in IssueCode]: Sentence } = {
     ...end(issue),
   ],
   'cannot-vary': (issue) => [`${issue.path} cannot be tried over a range`, ...end(issue)],
+  'unknown-column': (issue) => [`there is no column ${quoted(issue)}`, ...meant(issue), by(issue)],
+  'missing-column': (issue) => [`the column ${issue.path} is missing`, ...end(issue)],
+  'broken-table': (issue) => [`${issue.path} cannot be read`, ...end(issue)],
+  'no-fit': (issue) => [`no plane can be laid through the readings of ${issue.path}`, ...end(issue)],
 };
 
 /** The sentence of an issue, the one place where it is made. Lengths without a unit of their own print in `units`. */
@@ -100,8 +104,16 @@ function end(issue: Issue): readonly (string | undefined)[] {
   const { path, because, via } = issue;
   const tries = issue.try;
   if (tries === undefined) return [because, by(issue)];
-  return [because, by(issue), `try ${via === 'file' ? fieldLine(path, tries) : setOption(path, tries, via)}`];
+  return [because, by(issue), `try ${TRIES[via ?? '--set'](path, tries)}`];
 }
+
+/** What to write instead, as it would stand there. */
+const TRIES: { readonly [V in NonNullable<Issue['via']>]: (path: string, text: string) => string } = {
+  '--set': setOption,
+  '--vary': (path, text) => setOption(path, text, '--vary'),
+  file: fieldLine,
+  table: (_, text) => text,
+};
 
 function meant({ didYouMean, because, options = [] }: Issue): readonly string[] {
   if (because) return [because];

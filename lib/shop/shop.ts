@@ -1,5 +1,5 @@
 import { defineParams } from '../params/define-params.ts';
-import { count, length, quantity } from '../params/fields.ts';
+import { choice, count, length, quantity } from '../params/fields.ts';
 import type { Outcome } from '../params/read-values.ts';
 import { type GivenFields, group, type ValuesOf } from '../params/spec.ts';
 import { readOwn, valuesOrThrow } from './read-own.ts';
@@ -11,6 +11,12 @@ const clamp = (reach: string, number: number) =>
     reach: length({ label: 'opening', default: reach, min: '4 in', max: '12 ft' }),
     count: count({ label: 'how many', default: number, min: 0, max: 200 }),
   });
+
+const GRADES = ['fas', 'fas-one-face', 'selects', '1-common', '2-common', '3a-common', '3b-common'] as const;
+
+/** Rough lumber by quarters of an inch; a price of 0 says that the yard does not have it. */
+const perFoot = (quarters: number, price: number) =>
+  quantity({ label: `${quarters}/4, a board foot; 0 when there is none`, unit: '', default: price, min: 0, max: 1000 });
 
 const FIELDS = {
   machines: group('Machines', {
@@ -38,11 +44,30 @@ const FIELDS = {
     people: count({ label: 'people who can lift together', default: 2, min: 1, max: 12 }),
     perPerson: quantity({ label: 'what one lifts alone', unit: 'kg', default: 25, min: 5, max: 60 }),
   }),
+  lumber: group('Lumber', {
+    price: group('Price of a board foot, in the money of the shop', {
+      q4: perFoot(4, 8),
+      q5: perFoot(5, 8.6),
+      q6: perFoot(6, 9.2),
+      q8: perFoot(8, 10),
+      q10: perFoot(10, 12.5),
+      q12: perFoot(12, 14.5),
+      q16: perFoot(16, 19),
+    }),
+    grade: choice({ label: 'grade that is bought', options: GRADES, default: 'fas' }),
+    basis: choice({ label: 'how waste is reckoned', options: ['yield', 'add-on'], default: 'yield' }),
+    yield: quantity({ label: 'of what is bought ends in parts', unit: '%', default: 70, min: 10, max: 100 }),
+    addOn: quantity({ label: 'added to the net', unit: '%', default: 30, min: 0, max: 400 }),
+    spares: count({ label: 'spare boards of the thickest class', default: 1, min: 0, max: 20 }),
+    kerf: length({ label: 'saw cut', default: '1/8 in', min: 0, max: '1/4 in' }),
+    jointing: length({ label: 'off an edge that is jointed', default: '1/32 in', min: 0, max: '1/4 in' }),
+    edgeTrim: length({ label: 'off each long edge of a glued blank', default: '1/8 in', min: 0, max: '1 in' }),
+  }),
 };
 
 const shopParams = defineParams(FIELDS);
 
-/** What a shop has: machines, clamps, glue, hands. Lengths in mm. */
+/** What a shop has: machines, clamps, glue, hands, and what its yard sells. Lengths in mm. */
 export type Shop = ValuesOf<typeof FIELDS>;
 
 export type ShopGiven = GivenFields<typeof FIELDS>;

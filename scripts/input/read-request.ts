@@ -1,10 +1,11 @@
-import type { Design, Fields, Shop, UnitSystem, ValuesOf } from 'tablewright';
+import type { Design, Fields, Records, Shop, UnitSystem, ValuesOf } from 'tablewright';
 import type { Problem } from '../report/problem.ts';
 import type { DesignRef } from './design-ref.ts';
-import { guardCompose } from './guard-compose.ts';
+import { ComposeFailure, guardCompose } from './guard-compose.ts';
 import type { Inputs } from './inputs.ts';
 import { loadDesign } from './load-design.ts';
 import { loadShop } from './load-shop.ts';
+import { loadRecordTexts } from './record-texts.ts';
 
 /** A loaded design with the values it is to be made with. */
 export interface Request {
@@ -12,6 +13,8 @@ export interface Request {
   readonly design: Design;
   readonly values: ValuesOf<Fields>;
   readonly shop: Shop;
+  /** What was measured: the tables beside the design. */
+  readonly records: Records;
 }
 
 export type RequestOutcome =
@@ -29,5 +32,27 @@ export async function readRequest(ref: DesignRef, inputs: Inputs): Promise<Reque
   const { values, issues = [] } = inputs.incomplete ? {} : readSources(design.params, sources, inputs.overrides);
   const problems = [...inputs.problems, ...noShop, ...issues];
   if (!values || !shop || problems.length > 0) return { problems, units: design.units };
-  return { request: { ref, design: guardCompose(design, ref), values, shop } };
+  const guarded = guardCompose(design, ref);
+  const { records, problems: wrong } = await loadRecords(ref, guarded, values);
+  if (!records) return { problems: wrong, units: design.units };
+  return { request: { ref, design: guarded, values, shop, records } };
+}
+
+type LoadedRecords =
+  | { readonly records: Records; readonly problems?: never }
+  | { readonly problems: readonly Problem[]; readonly records?: never };
+
+/** Readings are judged by the piece, so they are read last: of other values they would be wrong otherwise. */
+async function loadRecords(ref: DesignRef, design: Design, values: ValuesOf<Fields>): Promise<LoadedRecords> {
+  const { texts, problems } = loadRecordTexts(ref);
+  if (problems) return { problems };
+  if (Object.keys(texts).length === 0) return { records: {} };
+  const { readRecords } = await import('tablewright');
+  try {
+    const { records, issues } = readRecords(design, values, texts);
+    return records ? { records } : { problems: issues };
+  } catch (error) {
+    if (error instanceof ComposeFailure) return { problems: [error.complaint] };
+    throw error;
+  }
 }

@@ -1,6 +1,8 @@
 import type { Assembly } from '../../model/assembly.ts';
 import type { Finding, Verdict } from '../../model/finding.ts';
 import type { Part, PartId } from '../../model/part.ts';
+import type { Board } from '../../model/records.ts';
+import type { UndersideFit } from '../../model/underside-fit.ts';
 import type { Loads } from '../../shop/loads.ts';
 import type { Shop } from '../../shop/shop.ts';
 import type { Site } from '../../shop/site.ts';
@@ -29,6 +31,10 @@ export interface CheckContext {
   readonly loads: Loads;
   /** For fixes that are found by trying; absent when the piece has no parameters to move. */
   readonly tune?: Tune;
+  /** The top as it was measured, the piece as it was designed, and the day of its revision; absent when nothing was. */
+  readonly measured?: { readonly fit: UndersideFit; readonly nominal: Assembly; readonly revised: string };
+  /** The boards as they were measured. */
+  readonly boards?: readonly Board[];
 }
 
 /** The parameters of a design as a check may move them. */
@@ -45,7 +51,10 @@ export interface Tune {
   step(path: string): number;
 }
 
-/** One check: what it looks at is said in its own file. It answers at least one finding, "ok" or "not checked" included. */
+/**
+ * One check: what it looks at is said in its own file. It answers at least one finding, "ok" or "not checked" included;
+ * only a check of what was measured has nothing to say when nothing was.
+ */
 export interface Check {
   readonly name: string;
   run(context: CheckContext): Finding[];

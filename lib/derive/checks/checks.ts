@@ -11,6 +11,8 @@ import { glueUp } from './glue-up.ts';
 import { jointStrength } from './joint-strength.ts';
 import { lifting } from './lifting.ts';
 import { lumberThickness } from './lumber-thickness.ts';
+import { measuredBoards } from './measured-boards.ts';
+import { measuredUnderside } from './measured-underside.ts';
 import { route } from './route.ts';
 import { sag } from './sag.ts';
 import { screwCover } from './screw-cover.ts';
@@ -26,6 +28,8 @@ import { tipping } from './tipping.ts';
 
 /** All checks, in the order in which a maker would ask. */
 export const CHECKS: readonly Check[] = [
+  measuredBoards,
+  measuredUnderside,
   fitTogether,
   cutsInStock,
   tenonFit,

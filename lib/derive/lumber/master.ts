@@ -51,6 +51,7 @@ export interface Program {
   addColumn(cost: number, low: number, high: number, entries: Entries): number;
   /** The column takes whole numbers only. */
   makeWhole(column: number): void;
+  changeEntry(row: number, column: number, value: number): void;
   limitColumn(column: number, low: number, high: number): void;
   /** Undefined when no solution keeps all rows. */
   solve(): LinearAnswer | undefined;
@@ -92,6 +93,7 @@ function programOf(highs: Highs): Program {
       return columns++;
     },
     makeWhole: (column) => void model.changeColIntegrality(column, highs.constants.variableType.integer),
+    changeEntry: (row, column, value) => void model.changeCoefficient(row, column, value),
     limitColumn: (column, low, high) => void model.changeColBounds(column, infinite(low), infinite(high)),
     solve: () => solveLinear(highs, model),
     solveWhole: (work) => solveWhole(highs, model, work),

@@ -24,7 +24,7 @@ export interface SawCut {
   readonly kind: CutKind;
   /** Which piece is cut. */
   readonly piece: number;
-  /** mm from the datum of the board to the near side of the blade; the blade takes `kerf` from there away. */
+  /** mm from the datum of the board to the near side of the blade; the blade takes the plan's `kerf` from there away. */
   readonly at: Mm;
   readonly keeps?: number;
   readonly leaves?: number;
@@ -49,7 +49,10 @@ export interface BoardPlan {
 }
 
 export interface CutPlan {
+  /** In the order of their ids. */
   readonly boards: readonly BoardPlan[];
+  /** mm that the plan allows for a cut: the kerf, rounded up to the step of the rule. */
+  readonly kerf: Mm;
   /** Sum of the costs of the boards that are opened. */
   readonly cost: number;
   /** Area of all parts over the area of the opened boards, 0 to 1. */

@@ -1,4 +1,5 @@
 import type { Mm } from '../../../units/mm.ts';
+import type { CutKind } from './cut-plan.ts';
 
 /** Pieces of one size that have to come out of the boards. */
 export interface CutPart {
@@ -44,6 +45,8 @@ export interface CutProblem {
   readonly step?: Mm;
   /** Least offcut worth keeping; default 300 x 50 mm. */
   readonly keep?: { readonly length: Mm; readonly width: Mm };
+  /** Only patterns whose first cuts are these; default: chosen for each board. */
+  readonly first?: CutKind;
   /** Seed of the search's own random numbers; default 1. */
   readonly seed?: number;
 }

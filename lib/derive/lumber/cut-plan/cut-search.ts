@@ -1,20 +1,26 @@
 import type { Mm } from '../../../units/mm.ts';
 import type { CutPlan } from './cut-plan.ts';
 
-/** A part that cannot be cut from these boards. */
+/**
+ * Why parts are left over. `too large`: no board is long and wide enough. `zones in the way`: boards are, but not between
+ * their zones. `too little lumber`: each fits, but not all of them; proved by the bound. `no place found`: the search
+ * placed the others; not proved that these cannot be placed.
+ */
+export type MisfitReason = 'too large' | 'zones in the way' | 'too little lumber' | 'no place found';
+
+/** A part that is not cut, and what would help. */
 export interface Misfit {
   readonly part: string;
-  /** Pieces that find no place. */
+  /** Pieces left over. */
   readonly count: number;
-  /** mm of length and width missing on the board that comes nearest; 0 when that is not what is wrong. */
+  readonly reason: MisfitReason;
+  /** mm missing on the board that comes nearest; 0 when size is not what is wrong. */
   readonly short: Mm;
   readonly narrow: Mm;
   /** The board that comes nearest; absent when there are no boards. */
   readonly nearest?: string;
-  /** The smallest clear board that would do: mm. */
+  /** mm of a clear board that would do: for the part when it is too large, else for all that is left over. */
   readonly wanted: { readonly length: Mm; readonly width: Mm };
-  /** The sentence for the maker. */
-  readonly because: string;
 }
 
 /** `searching`: more steps may help. `optimal`: nothing cheaper of this class exists. `done`: the search has ended with a gap. */

@@ -1,0 +1,215 @@
+import { marksText } from '../derive/cut-list/building-order.ts';
+import type { BuyingList, BuyingRow, ClassNeed } from '../derive/lumber/buying-list.ts';
+import { servesFrom } from '../derive/lumber/zones.ts';
+import type { Assembly } from '../model/assembly.ts';
+import type { Shop } from '../shop/shop.ts';
+import { formatInches, formatMm, formatNumber, type UnitSystem } from '../units/format-length.ts';
+import type { Mm } from '../units/mm.ts';
+import { speciesById } from '../wood/species-list.ts';
+import type { Table } from './cut-list-table.ts';
+import { topOf } from './measured-top.ts';
+
+/** A size to look for: up to the next 1/16 in or mm, as lumber is measured. */
+const rough = (mm: Mm, units: UnitSystem): string =>
+  units === 'in' ? formatInches(mm, { denominator: 16, rounding: 'up', mark: '' }) : formatMm(mm, 0, 'up', '');
+
+/** A place across the top, to the side that is on the safe side. */
+const place = (mm: Mm, units: UnitSystem): string =>
+  units === 'in' ? formatInches(mm, { rounding: 'up', mark: '' }) : formatMm(mm, 1, 'up', '');
+
+const feet = (value: number): string => formatNumber(value, 1);
+const money = (value: number): string => formatNumber(Math.ceil(value - 1e-9), 0);
+
+interface Cells {
+  readonly row: string;
+  readonly lumber?: string | undefined;
+  readonly parts?: string;
+  readonly pieces?: number;
+  readonly from?: string;
+  readonly size?: readonly [string, string, string];
+  readonly feet?: string;
+  readonly yield?: string;
+  readonly addOn?: string;
+  readonly price?: string;
+  readonly remarks: string;
+}
+
+const cellsOf = (c: Cells): string[] => [
+  c.row,
+  c.lumber ?? '',
+  c.parts ?? '',
+  c.pieces === undefined ? '' : `${c.pieces}`,
+  c.from ?? '',
+  ...(c.size ?? ['', '', '']),
+  c.feet ?? '',
+  c.yield ?? '',
+  c.addOn ?? '',
+  c.price ?? '',
+  c.remarks,
+];
+
+/** Everything to ask for at the yard: zones, boards, sums on both bases, and what to do when a class is not there. */
+export function buyingTable(list: BuyingList, nominal: Assembly, shop: Shop, units: UnitSystem): Table {
+  const right = (head: string) => ({ head, align: 'right' }) as const;
+  const { yield: share, addOn } = shop.lumber;
+  return {
+    columns: [
+      { head: 'row' },
+      { head: 'lumber' },
+      { head: 'parts' },
+      right('pieces'),
+      right(`from center line (${units})`),
+      right(`T (${units})`),
+      right(`W (${units})`),
+      right(`L (${units})`),
+      right('board feet'),
+      right(`to buy at ${formatNumber(share, 1)} % yield`),
+      right(`to buy with ${formatNumber(addOn, 1)} % added`),
+      right('price'),
+      { head: 'remarks' },
+    ],
+    rows: [
+      ...zoneRows(list, units),
+      ...list.rows.map((row) => cellsOf(boardCells(row, units))),
+      ...list.classes.map((need) => cellsOf(classCells(need, shop))),
+      ...list.classes.map((need) => cellsOf(visitCells(need))),
+      ...totals(list),
+      ...spareRows(list),
+      ...withoutRows(list, units),
+      ...layerRows(list, nominal, units),
+    ],
+  };
+}
+
+const zoneRows = ({ zones }: BuyingList, units: UnitSystem): string[][] =>
+  zones.map(({ lumber, from, onJoint }) =>
+    cellsOf({
+      row: 'zone',
+      lumber: lumber.id,
+      from: from === undefined ? '' : place(from, units),
+      remarks:
+        from === undefined
+          ? 'too thin everywhere'
+          : onJoint === undefined
+            ? from === 0
+              ? 'thick enough anywhere'
+              : 'thick enough from there to the edge'
+            : 'the limit falls on a joint with nothing to spare; look at the next thicker class, too',
+    }),
+  );
+
+function boardCells(row: BuyingRow, units: UnitSystem): Cells {
+  const tight = row.spare !== undefined && row.spare < 0.01;
+  return {
+    row: row.isStrip ? 'strip' : 'part',
+    lumber: row.lumber,
+    parts: `${row.name} ${marksText(row.marks)}`,
+    pieces: row.pieces,
+    size: [rough(row.thickness, units), rough(row.width, units), rough(row.length, units)],
+    feet: feet(row.boardFeet),
+    remarks: !row.lumber
+      ? 'nothing that the yard has is thick enough; glue up from two layers'
+      : tight
+        ? `just thick enough when it is dressed, nothing to spare${row.orElse ? `; ${row.orElse} is safe` : ''}`
+        : `least sizes; ${rough(row.spare!, units)} ${units} of thickness to spare`,
+  };
+}
+
+const classCells = (need: ClassNeed, shop: Shop): Cells => ({
+  row: 'class',
+  lumber: need.lumber,
+  parts: speciesById(need.wood).name,
+  pieces: need.pieces,
+  feet: feet(need.boardFeet),
+  yield: feet(need.toBuyByYield),
+  addOn: feet(need.toBuyByAddOn),
+  price: money(need.price),
+  remarks: `grade ${shop.lumber.grade}; ${formatNumber(need.pricePerFoot, 2)} a board foot, by ${shop.lumber.basis}`,
+});
+
+/** What a look at the grade alone does not tell: boards come as they come. */
+const visitCells = ({ lumber, enough }: ClassNeed): Cells => ({
+  row: 'visits',
+  lumber,
+  feet: enough ? feet(enough.in80) : '',
+  remarks: enough
+    ? `rough board feet that were enough in 80 of 100 made-up visits; ${feet(enough.in50)} in 50, ${feet(enough.in95)} in 95`
+    : 'no board of the grade is long and wide enough for all of it: ask for selected ones',
+});
+
+function totals({ total, top }: BuyingList): string[][] {
+  const saved = top.allThickest > 0 ? (1 - top.boardFeet / top.allThickest) * 100 : 0;
+  return [
+    cellsOf({
+      row: 'total',
+      feet: feet(total.boardFeet),
+      yield: feet(total.toBuyByYield),
+      addOn: feet(total.toBuyByAddOn),
+      price: money(total.price),
+      remarks: 'the two sums differ: a loss of 30 % asks for 42.9 % more, not for 30 %',
+    }),
+    ...(top.boardFeet > 0
+      ? [
+          cellsOf({
+            row: 'top alone',
+            feet: feet(top.boardFeet),
+            yield: feet((top.boardFeet * total.toBuyByYield) / total.boardFeet),
+            addOn: feet((top.boardFeet * total.toBuyByAddOn) / total.boardFeet),
+            remarks: `${feet(top.allThickest)} all in its thickest class: the zones save ${formatNumber(saved, 1)} %`,
+          }),
+        ]
+      : []),
+  ];
+}
+
+const spareRows = ({ spares }: BuyingList): string[][] =>
+  spares.count > 0
+    ? [
+        cellsOf({
+          row: 'spare',
+          lumber: spares.lumber,
+          pieces: spares.count,
+          remarks: 'of the thickest class of the top',
+        }),
+      ]
+    : [];
+
+const withoutRows = ({ without }: BuyingList, units: UnitSystem): string[][] =>
+  without.map(({ lumber, instead, outTo, more }) =>
+    cellsOf({
+      row: 'without',
+      lumber,
+      from: outTo === undefined || !instead ? '' : place(outTo, units),
+      feet: instead ? feet(more) : '',
+      remarks: instead
+        ? `if there is none, ${instead} takes its place${outTo === undefined ? '' : ', needed out to there'}: so many board feet more`
+        : 'if there is none, glue up from two layers',
+    }),
+  );
+
+/** Where the glue line of a two-layer strip comes out of the slope, for every class whose board could be the show board. */
+function layerRows({ zones }: BuyingList, nominal: Assembly, units: UnitSystem): string[][] {
+  const top = topOf(nominal);
+  if (!top) return [];
+  const { thickness } = top.finished;
+  const cleanUp = CLEAN_UP;
+  return zones
+    .map(({ lumber }) => ({ lumber, depth: lumber.dressed.value - cleanUp }))
+    .filter(({ depth }) => depth < thickness)
+    .map(({ lumber, depth }) => {
+      const at = servesFrom(top.body, depth);
+      return cellsOf({
+        row: 'two layers',
+        lumber: lumber.id,
+        from: at === undefined ? '' : place(at, units),
+        size: [rough(depth, units), '', ''],
+        remarks:
+          at === undefined
+            ? 'as show board its glue line would lie open on the long edge'
+            : 'as show board its glue line comes out of the slope there',
+      });
+    });
+}
+
+/** Planed off a show board before it is glued: 1/16 in, common practice, no source. */
+const CLEAN_UP: Mm = 1.5875;

@@ -1,0 +1,65 @@
+import type { Misfit } from './cut-search.ts';
+import { dive } from './dive.ts';
+import { cheapestArea, FEW_BOARDS, fill } from './fill.ts';
+import { improve, type Walk } from './improve.ts';
+import { leftOver } from './left-over.ts';
+import { prove } from './prove.ts';
+import { recombine } from './recombine.ts';
+import { rootBound } from './root-bound.ts';
+import { wholeBoardsBound } from './whole-boards.ts';
+import { demandOf, EQUAL, isProved, stockOf, submit, type Work } from './work.ts';
+
+/** Rounds of pricing before the search goes on with the bound it has. */
+const MOST_ROUNDS = 400;
+
+/** Dives, the first straight, the others shaken. */
+const DIVES = 2;
+
+/** Fillings tried while there is no plan. */
+const FIRST_FILLS = 20;
+
+/** Tries at improving before the search ends, and how many of them lie between two recombinations. */
+const MOST_TRIES = 50_000;
+const BETWEEN = 150;
+
+/** The proof set by set is tried for so few pieces, after so many tries at improving. */
+const FEW_PIECES = 30;
+const BEFORE_PROOF = 60;
+
+/**
+ * The search from bound to best plan; each yield ends a step. Ends when the plan is proved or tries run out; what it
+ * returns are the parts left over when there is no plan.
+ */
+export function* phases(work: Work): Generator<void, readonly Misfit[]> {
+  const root = yield* rootBound(work, MOST_ROUNDS);
+  if (work.bound > allBoards(work) + EQUAL) return leftOver(work, 'too little lumber');
+  wholeBoardsBound(work, root.rounds);
+  yield;
+  const cheapest = cheapestArea(work.grid);
+  const values = Float64Array.from(work.grid.parts, (p, i) => 0.5 * root.answer.worth[i]! + 0.52 * p.area * cheapest);
+  for (let n = 0; n < DIVES && !isProved(work); n++) yield* dive(work, root.answer, values, n > 0);
+  yield* firstFills(work, values);
+  if (!work.best) return leftOver(work, 'no place found');
+  const walk: Walk = { plan: work.best };
+  const pieces = work.grid.parts.reduce((sum, p) => sum + p.count, 0);
+  for (let n = 1; n <= MOST_TRIES && !isProved(work); n++) {
+    improve(work, walk, values);
+    if (n === BEFORE_PROOF && pieces <= FEW_PIECES) yield* prove(work, root.rounds, values);
+    if (work.grid.boards.length <= FEW_BOARDS && n % BETWEEN === 0) recombine(work, root.answer.worth);
+    yield;
+  }
+  return [];
+}
+
+/** Fills all boards with ever more noise, until there is some plan. */
+function* firstFills(work: Work, values: Float64Array): Generator<void, void> {
+  for (let n = 0; n < FIRST_FILLS && !work.best; n++) {
+    const task = { demand: demandOf(work.grid), free: stockOf(work.grid), values, noise: 0.1 * n, below: Infinity };
+    const plan = fill(work, task);
+    if (plan) submit(work, plan);
+    yield;
+  }
+}
+
+/** No plan costs more than all boards together: a bound above that proves that there is none. */
+const allBoards = ({ grid }: Work): number => grid.boards.reduce((sum, b) => sum + b.cost * b.ids.length, 0);

@@ -1,0 +1,98 @@
+import type { Program } from '../master.ts';
+import { compactPacking } from './compact-model.ts';
+import { fill } from './fill.ts';
+import type { PricedRound } from './root-bound.ts';
+import { valueRows } from './whole-boards.ts';
+import { demandOf, EQUAL, isProved, submit, type Work } from './work.ts';
+
+/** Fillings tried on a set of boards before the compact model is asked. */
+const FILLS = 40;
+
+/** Nodes for one set of boards. */
+const NODES = 20_000;
+
+/** Sets of boards looked at before the search gives up the proof. */
+const MOST_SETS = 400;
+
+/**
+ * The proof for few boards and parts: the cheapest set of boards that the value rows leave possible is the bound. Either
+ * the parts can be cut from it, and it is the optimum; or they cannot, and every set within it is ruled out,
+ *
+ *     sum over boards outside the set of y(b) >= 1,
+ *
+ * and the next cheapest is looked at. One step is one set. A set that stays undecided ends the proof, but dearer sets are
+ * still looked at for a better plan.
+ */
+export function* prove(work: Work, rounds: readonly PricedRound[], values: Float64Array): Generator<void, void> {
+  const { grid } = work;
+  const each = grid.boards.flatMap((b, kind) => b.ids.map(() => kind));
+  const program = work.solver.program();
+  try {
+    const columns = each.map((kind) => {
+      const column = program.addColumn(grid.boards[kind]!.cost, 0, 1, { rows: [], values: [] });
+      program.makeWhole(column);
+      return column;
+    });
+    for (const row of valueRows(rounds)) {
+      const r = program.addRow(1, Infinity);
+      columns.forEach((column, b) => {
+        program.changeEntry(r, column, row[each[b]!]!);
+      });
+    }
+    let undecided = false;
+    for (let n = 0; n < MOST_SETS && !isProved(work); n++) {
+      const next = cheapestSet(program, each);
+      if (!next) return;
+      if (!undecided) work.bound = Math.max(work.bound, Math.min(work.value, next.bound));
+      if (next.bound >= work.value - EQUAL) return;
+      const verdict = decide(
+        work,
+        next.set.map((b) => each[b]!),
+        values,
+      );
+      yield;
+      if (verdict === 'packed') return;
+      undecided ||= verdict === 'unknown';
+      ruleOut(program, columns, next.set);
+    }
+  } finally {
+    program.dispose();
+  }
+}
+
+/** The cheapest set of boards left, and a bound on its cost; undefined when it stays unknown. */
+function cheapestSet(program: Program, each: readonly number[]): { set: number[]; bound: number } | undefined {
+  const { bound, columns, proved } = program.solveWhole({ nodes: NODES });
+  if (!proved) return undefined;
+  if (!columns) return { set: [], bound: Infinity };
+  return { set: each.flatMap((_, b) => (Math.round(columns[b]!) === 1 ? [b] : [])), bound: bound - 1e-7 * bound };
+}
+
+function ruleOut(program: Program, columns: readonly number[], set: readonly number[]): void {
+  const row = program.addRow(1, Infinity);
+  columns.forEach((column, b) => {
+    if (!set.includes(b)) program.changeEntry(row, column, 1);
+  });
+}
+
+/** Can all parts be cut from these boards? A plan that is found is kept. */
+function decide(work: Work, kinds: readonly number[], values: Float64Array): 'packed' | 'none' | 'unknown' {
+  const { grid, solver } = work;
+  const free = grid.boards.map((_, b) => kinds.filter((k) => k === b).length);
+  for (let n = 0; n < FILLS; n++) {
+    const noise = 0.03 + 0.5 * work.chance() * work.chance();
+    const plan = fill(work, { demand: demandOf(grid), free, values, noise, below: Infinity });
+    if (plan) {
+      submit(work, plan);
+      return 'packed';
+    }
+  }
+  const { verdict, patterns } = compactPacking(solver, grid, kinds, NODES);
+  if (verdict !== 'packed') return verdict;
+  if (grid.groups > 0 || kinds.some((k) => grid.boards[k]!.zones.length > 0)) return 'unknown';
+  submit(
+    work,
+    patterns.filter((p) => p.spots.length > 0),
+  );
+  return 'packed';
+}

@@ -1,0 +1,118 @@
+import type { Arrangement } from './arrangement.ts';
+import { type Row, reserveOf, seamsAt, slide } from './slide.ts';
+import type { Flip, StripModel } from './strip-model.ts';
+import { FLIPS } from './strip-model.ts';
+import type { StripTerms } from './strip-problem.ts';
+import { type Laid, layBottom, layShow } from './underside-cost.ts';
+
+/** An arrangement with everything settled that follows from it: slide, flips, ends, and what it costs. */
+export interface Judged {
+  readonly arrangement: Arrangement;
+  readonly seams: Float64Array;
+  readonly reserves: readonly number[];
+  readonly reserve: number;
+  readonly flips: readonly Flip[];
+  readonly shows: readonly Laid[];
+  readonly bottoms: readonly (Laid | undefined)[];
+  readonly terms: StripTerms;
+  readonly value: number;
+}
+
+/** Less reserve than this below zero is rounding. */
+const ROUNDING = 1e-7;
+
+/** The strips of an arrangement as wide as their boards, and the stack each has to spare over the center line. */
+export function rowOf(model: StripModel, { shows, bottoms }: Arrangement): Row {
+  const edges = new Float64Array(model.strips + 1);
+  const spare = new Float64Array(model.strips);
+  for (let j = 0; j < model.strips; j++) {
+    const show = shows[j]!;
+    const bottom = bottoms[j]!;
+    const width = bottom < 0 ? model.width[show]! : Math.min(model.width[show]!, model.width[bottom]!);
+    edges[j + 1] = edges[j]! + width;
+    spare[j] = model.thick[show]! + (bottom < 0 ? 0 : model.thick[bottom]!) - model.base;
+  }
+  return { edges, spare };
+}
+
+/** Judges an arrangement exactly; undefined when it is too narrow, or too thin anywhere. */
+export function judge(model: StripModel, arrangement: Arrangement): Judged | undefined {
+  const row = rowOf(model, arrangement);
+  const slid = slide(model, row);
+  if (slid === undefined || slid.reserve < -ROUNDING) return undefined;
+  const seams = seamsAt(model, row.edges, slid.start);
+  const strips = arrangement.shows.map((_, j) => j);
+  const lie = (j: number, flip: Flip) => layShow(model, arrangement, seams, j, flip);
+  const laid = strips.map((j) => FLIPS.map((flip) => lie(j, flip)));
+  const bottoms = strips.map((j) => layBottom(model, arrangement, seams, j));
+  const costs = strips.map((j) => FLIPS.map((f) => model.showCost[2 * arrangement.shows[j]! + f]! + laid[j]![f]!.cost));
+  const flips = bestFlips(costs, model.prices.of.rings);
+  const shows = strips.map((j) => laid[j]![flips[j]!]!);
+  const reserves = strips.map((j) => reserveOf(model, row.spare[j]!, seams[j]!, seams[j + 1]!));
+  const terms = termsOf(model, arrangement, { row, reserve: slid.reserve, flips, laid: [...shows, ...bottoms] });
+  const value = valueOf(model, terms, arrangement, flips);
+  if (!Number.isFinite(value)) return undefined;
+  return { arrangement, seams, reserves, reserve: slid.reserve, flips, shows, bottoms, terms, value };
+}
+
+/** Flips of least cost, neighbors alike costing extra: a programme over two states; the first flip wins ties. */
+function bestFlips(costs: readonly (readonly number[])[], alike: number): Flip[] {
+  const total = costs.map(() => [0, 0]);
+  const from: Flip[][] = costs.map(() => [0, 0]);
+  costs.forEach((cost, j) => {
+    for (const flip of FLIPS) {
+      const other: Flip = flip === 0 ? 1 : 0;
+      const before = j === 0 ? [0, 0] : total[j - 1]!;
+      const turn = before[other]!;
+      const stay = before[flip]! + (j === 0 ? 0 : alike);
+      from[j]![flip] = turn <= stay ? other : flip;
+      total[j]![flip] = Math.min(turn, stay) + cost[flip]!;
+    }
+  });
+  const flips: Flip[] = new Array(costs.length).fill(0);
+  let flip: Flip = total.at(-1)![0]! <= total.at(-1)![1]! ? 0 : 1;
+  for (let j = costs.length - 1; j >= 0; j--) {
+    flips[j] = flip;
+    flip = from[j]![flip]!;
+  }
+  return flips;
+}
+
+interface Settled {
+  readonly row: Row;
+  readonly reserve: number;
+  readonly flips: readonly Flip[];
+  readonly laid: readonly (Laid | undefined)[];
+}
+
+function termsOf(model: StripModel, { shows, bottoms }: Arrangement, settled: Settled): StripTerms {
+  const { prices, strips } = model;
+  const { counted } = prices;
+  const { edges } = settled.row;
+  const width = (j: number): number => edges[j + 1]! - edges[j]!;
+  const cap = model.problem.settings.reserveCap;
+  let [shownDefects, tone, rings, symmetry] = [0, 0, 0, 0];
+  for (let j = 0; j < strips; j++) {
+    shownDefects += counted('shownDefects', model.shown[2 * shows[j]! + settled.flips[j]!]!);
+    if (j > 0) tone += Math.abs(model.tone[shows[j]!]! - model.tone[shows[j - 1]!]!);
+    if (j > 0 && settled.flips[j] === settled.flips[j - 1]) rings++;
+    if (2 * j < strips) symmetry += Math.abs(width(j) - width(strips - 1 - j)) / 10;
+  }
+  const used = [...shows, ...bottoms].filter((i) => i >= 0);
+  return {
+    reserve: counted('reserve', cap - Math.min(cap, Math.max(0, settled.reserve))),
+    shownDefects,
+    undersideDefects: settled.laid.reduce((sum, laid) => sum + (laid?.counted ?? 0), 0),
+    rings,
+    tone,
+    volume: used.reduce((sum, i) => sum + model.litres[i]!, 0),
+    symmetry: counted('symmetry', symmetry),
+  };
+}
+
+function valueOf(model: StripModel, terms: StripTerms, { shows }: Arrangement, flips: readonly Flip[]): number {
+  if (shows.some((i, j) => model.showCost[2 * i + flips[j]!] === Number.POSITIVE_INFINITY)) return Infinity;
+  return Object.entries(model.prices.of).reduce((sum, [term, price]) => {
+    return sum + price * terms[term as keyof StripTerms];
+  }, 0);
+}

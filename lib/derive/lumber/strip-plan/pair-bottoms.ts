@@ -1,0 +1,167 @@
+import type { Effort, Incumbent } from './arrange.ts';
+import type { Label } from './label.ts';
+import { Matching } from './matching.ts';
+import { mostReserve } from './slide.ts';
+import type { StripModel } from './strip-model.ts';
+
+/** What stays the same over all orders of a label. */
+export interface Pairing {
+  readonly model: StripModel;
+  readonly label: Label;
+  readonly incumbent: Incumbent;
+  readonly effort: Effort;
+}
+
+/**
+ * Goes through the pairings of an order of show boards with bottom boards, left to right, and tells each that may be cheaper
+ * than the incumbent. `cost` is what the order costs without its reserve. Answers false when the effort ran out.
+ */
+export function pairBottoms(
+  pairing: Pairing,
+  shows: readonly number[],
+  cost: number,
+  found: (bottoms: number[]) => void,
+): boolean {
+  return new Pairer(pairing, shows, cost, found).next(0);
+}
+
+class Pairer {
+  private readonly pairing: Pairing;
+  private readonly shows: readonly number[];
+  private readonly cost: number;
+  private readonly found: (bottoms: number[]) => void;
+  private readonly single: readonly boolean[];
+  private readonly matching: Matching;
+  private readonly bottoms: number[] = [];
+  private readonly edges: Float64Array;
+  private readonly spare: Float64Array;
+  private readonly fits: Int32Array;
+  /** Show boards of two layers and bottom boards by falling width, for the widest pairing of those that are left. */
+  private readonly wideShows: readonly number[];
+  private readonly wideBottoms: readonly number[];
+  private readonly placed: Uint8Array;
+  private readonly taken: Uint8Array;
+
+  constructor(pairing: Pairing, shows: readonly number[], cost: number, found: (bottoms: number[]) => void) {
+    const { model, label } = pairing;
+    this.pairing = pairing;
+    this.shows = shows;
+    this.cost = cost;
+    this.found = found;
+    this.single = shows.map((i) => label.alone.has(i));
+    this.matching = new Matching(label.bottoms.length);
+    this.edges = new Float64Array(model.strips + 1);
+    this.spare = new Float64Array(model.strips);
+    this.fits = new Int32Array(model.strips);
+    const wide = (boards: readonly number[]): number[] => [...boards].sort((a, b) => model.width[b]! - model.width[a]!);
+    this.wideShows = wide(shows.filter((i) => !label.alone.has(i)));
+    this.wideBottoms = wide(label.bottoms);
+    this.placed = new Uint8Array(model.boards.length);
+    this.taken = new Uint8Array(model.boards.length);
+  }
+
+  next(j: number): boolean {
+    const { model, effort, incumbent } = this.pairing;
+    if (++effort.spent > effort.limit) return false;
+    if (j === model.strips) {
+      this.tell();
+      return true;
+    }
+    const reserve = this.leastReserve();
+    if (reserve === undefined || !this.canGoOn(j, reserve)) return true;
+    const show = this.shows[j]!;
+    this.placed[show] = 1;
+    let whole = true;
+    const before = incumbent.value;
+    if (this.single[j]) whole = this.put(j, -1, reserve);
+    // The fits of deeper strips are written over on the way down: keep those of this one.
+    const fits = this.single[j] ? 0 : this.fits[j]!;
+    for (let bit = 0; whole && fits >> bit !== 0; bit++) {
+      if (!((fits >> bit) & 1)) continue;
+      const asked = incumbent.value === before ? reserve : this.leastReserve();
+      if (asked === undefined) break;
+      whole = this.put(j, this.pairing.label.bottoms[bit]!, asked);
+    }
+    this.placed[show] = 0;
+    return whole;
+  }
+
+  /** A cheaper plan of this order must have this much reserve; undefined when none can be cheaper. */
+  private leastReserve(): number | undefined {
+    const { model, incumbent } = this.pairing;
+    const room = incumbent.value - model.prices.alike - this.cost;
+    if (room <= 0) return undefined;
+    const price = model.prices.of.reserve;
+    return price === 0 ? 0 : Math.max(0, model.problem.settings.reserveCap - room / price);
+  }
+
+  /** Lays a bottom board (-1: none) into strip j and goes on. */
+  private put(j: number, bottom: number, reserve: number): boolean {
+    const { model } = this.pairing;
+    const show = this.shows[j]!;
+    const width = bottom < 0 ? model.width[show]! : Math.min(model.width[show]!, model.width[bottom]!);
+    this.bottoms[j] = bottom;
+    this.edges[j + 1] = this.edges[j]! + width;
+    this.spare[j] = model.thick[show]! + (bottom < 0 ? 0 : model.thick[bottom]!) - model.base;
+    if (bottom >= 0) this.taken[bottom] = 1;
+    const right = this.widestRest();
+    const inner = Math.max(0, this.edges[j]! - model.half, right - model.half);
+    const wide = this.edges[j + 1]! + right >= 2 * model.half - 1e-9;
+    const thick = this.spare[j]! + model.slope * inner >= reserve - 1e-9;
+    const whole = wide && thick ? this.next(j + 1) : true;
+    if (bottom >= 0) this.taken[bottom] = 0;
+    return whole;
+  }
+
+  /** mm that the strips not yet paired can cover at most: wide boards on wide boards. */
+  private widestRest(): number {
+    const { width } = this.pairing.model;
+    let [sum, at] = [0, 0];
+    for (const show of this.wideShows) {
+      if (this.placed[show]) continue;
+      while (this.taken[this.wideBottoms[at]!]) at++;
+      sum += Math.min(width[show]!, width[this.wideBottoms[at++]!]!);
+    }
+    for (const show of this.pairing.label.alone) if (!this.placed[show]) sum += width[show]!;
+    return sum;
+  }
+
+  /** Every strip from j on can have a bottom board of its own that is thick and wide enough, as far as can be told. */
+  private canGoOn(j: number, reserve: number): boolean {
+    const { model, label } = this.pairing;
+    const { width, thick, half, slope } = model;
+    let rest = 0;
+    for (let q = j; q < model.strips; q++) rest += width[this.shows[q]!]!;
+    const loss = this.edges[j]! + rest - 2 * half;
+    if (loss < -1e-9) return false;
+    let left = this.edges[j]!;
+    for (let q = j; q < model.strips; q++) {
+      const show = this.shows[q]!;
+      rest -= width[show]!;
+      const inner = Math.max(0, left - half, rest - half);
+      left += width[show]!;
+      const want = model.base - slope * inner + reserve - thick[show]! - 1e-9;
+      this.fits[q] = 0;
+      if (this.single[q]) {
+        if (want > 0) return false;
+        continue;
+      }
+      for (let bit = 0; bit < label.bottoms.length; bit++) {
+        const b = label.bottoms[bit]!;
+        const serves = !this.taken[b] && thick[b]! >= want && width[show]! - width[b]! <= loss + 1e-9;
+        if (serves && (model.uses[b]!.strips >> q) & 1) this.fits[q]! |= 1 << bit;
+      }
+    }
+    return this.matching.serves(this.fits, j, model.strips, this.single);
+  }
+
+  private tell(): void {
+    const { model, incumbent } = this.pairing;
+    if (this.edges[model.strips]! < 2 * model.half - 1e-9) return;
+    const reserve = mostReserve(model, { edges: this.edges, spare: this.spare });
+    const cap = model.problem.settings.reserveCap;
+    const missing = model.prices.counted('reserve', cap - Math.min(cap, reserve));
+    if (reserve < -1e-9 || this.cost + model.prices.of.reserve * missing >= incumbent.value - model.prices.alike) return;
+    this.found([...this.bottoms]);
+  }
+}

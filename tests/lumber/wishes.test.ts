@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import design from '../../designs/reading-table/design.ts';
+import { lumberPlan } from '../../lib/build/lumber-plan.ts';
+import { readDesign } from '../../lib/build/read-design.ts';
+import { readPins } from '../../lib/build/read-pins.ts';
+import { readRecords } from '../../lib/build/read-records.ts';
+import { readValues } from '../../lib/params/read-values.ts';
+import { renderIssues } from '../../lib/params/render-issue.ts';
+import { run, start } from '../cli/run-cli.ts';
+import { readingWithBoards } from './reading-boards.ts';
+
+describe('wishes for lumber', () => {
+  test('boards settled by hand are read, and everything that cannot be is told', () => {
+    expect(readPins('3 strip 2; 7 show, A up, turned; 9; 11 under, not turned')).toEqual({
+      pins: [
+        { mark: '3', strip: 2 },
+        { mark: '7', layer: 'show', faceUp: 'A', turned: true },
+        { mark: '9' },
+        { mark: '11', layer: 'bottom', turned: false },
+      ],
+      issues: [],
+    });
+    expect(readPins('3 strip two; 7; 7 show').issues.map(({ given, because }) => [given, because])).toEqual([
+      ['3 strip two', expect.stringMatching(/^the mark, then strip and its number from the left/)],
+      ['7 show', 'board 7 stands twice'],
+    ]);
+  });
+
+  test('the block of a design is judged with the rest of it', () => {
+    const { issues } = readDesign(
+      { default: { ...design, lumber: { rings: 'spiral', pinned: '3 sideways' } } },
+      'design.ts',
+    );
+    expect(renderIssues(issues!, 'in')).toMatch(/lumber.rings is "spiral"; it must be alternate or ignore/);
+    const pinned = readDesign({ default: { ...design, lumber: { pinned: '3 sideways' } } }, 'design.ts');
+    expect(renderIssues(pinned.issues!, 'in')).toMatch(
+      /lumber.pinned is "3 sideways"; it must be a board settled by hand[\s\S]*try lumber: \{ pinned: '3 strip 2; 7 show, A up, turned' \}/,
+    );
+  });
+
+  test('a board that is not in the table is told with the table', () => {
+    const stray = { ...design, lumber: { pinned: '99 strip 1' } };
+    const { issues } = readRecords(stray, readValues(design.params, design.values).values!, {
+      boards: { text: 'mark,thickness,width,length\n1,2 in,5 in,90 in', from: 'boards.csv' },
+    });
+    expect(renderIssues(issues!, 'in')).toMatch(/lumber.pinned is "99"; it must be 1\n/);
+  });
+
+  test('a pinned board lies where it was put', async () => {
+    const job = readingWithBoards();
+    const wishes = { leastWidth: '3 1/2 in', pinned: '2 strip 4, B up', rings: 'ignore' } as const;
+    const pinned = Object.create(job, { design: { value: { ...job.design, lumber: wishes } } });
+    const { strips } = await lumberPlan(pinned, { strips: 70_000, cuts: 1 });
+    expect(strips!.status.plan!.strips[3]!.show).toMatchObject({ mark: '2', faceUp: 'B' });
+  });
+});
+
+describe('the command', () => {
+  test('tells what to buy and where each board goes, as text and as JSON', async () => {
+    const { code, out } = await run(['lumber', 'reading-table', '--json']);
+    expect(code).toBe(0);
+    const told = JSON.parse(out);
+    expect(told.buying.top.boardFeet).toBeCloseTo(55.4167, 3);
+    expect(told.strips.done).toBe(true);
+    const plain = await run(['lumber', 'meeting-table', '--units', 'mm', '--quiet']);
+    expect([plain.code, plain.err]).toEqual([0, '']);
+    expect(plain.out).toContain('there is no boards.csv beside the design yet');
+  });
+
+  test('Ctrl-C gives the best plan so far', async () => {
+    const { child, ended } = start(['lumber', 'reading-table']);
+    await new Promise((resolve) => child.stderr!.once('data', resolve));
+    child.kill('SIGINT');
+    const { code, out } = await ended;
+    expect(code).toBe(130);
+    expect(out).toMatch(/Strip plan[\s\S]*it was stopped/);
+  });
+});
