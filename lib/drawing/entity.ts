@@ -56,6 +56,8 @@ export interface Text {
   readonly align?: 'left' | 'center' | 'right';
   /** Which height of the line `at` is: its baseline (when left out), half a capital above it, or a whole one. */
   readonly valign?: 'baseline' | 'middle' | 'top';
+  /** In the bold face, where a format has one. */
+  readonly bold?: boolean;
 }
 
 /** What every writer can put on paper as it stands. */

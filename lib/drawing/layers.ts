@@ -4,6 +4,9 @@ import type { Ink, Layer } from './layer.ts';
 export const WIDE = 0.5;
 export const NARROW = 0.25;
 
+/** For what must not stand out: the next width below, of the series of ISO 128-2. */
+const THIN = 0.18;
+
 /** Inks dark enough to print; the numbers are the DXF colors nearest to them. Which layer has which is ours. */
 export const INKS = {
   black: { index: 7, rgb: '#000000' },
@@ -18,10 +21,13 @@ export const INKS = {
 export const LAYERS = {
   /** Edges that are seen, and the line a template is cut to. */
   OUTLINE: { name: 'OUTLINE', width: WIDE, ink: INKS.black, linetype: 'CONTINUOUS' },
+  /** The same in a picture that is to no scale. */
+  PICTURE: { name: 'PICTURE', width: NARROW, ink: INKS.black, linetype: 'CONTINUOUS' },
   /** Edges behind wood. */
   HIDDEN: { name: 'HIDDEN', width: NARROW, ink: INKS.black, linetype: 'DASHED' },
   /** Cut faces of a section. */
   SECTION: { name: 'SECTION', width: WIDE, ink: INKS.black, linetype: 'CONTINUOUS' },
+  HATCH: { name: 'HATCH', width: NARROW, ink: INKS.gray, linetype: 'CONTINUOUS' },
   /** Axes of bores and lines of symmetry. */
   CENTER: { name: 'CENTER', width: NARROW, ink: INKS.gray, linetype: 'CENTER' },
   MORTISE: { name: 'MORTISE', width: WIDE, ink: INKS.blue, linetype: 'CONTINUOUS' },
@@ -40,5 +46,9 @@ export const LAYERS = {
   TEXT: { name: 'TEXT', width: NARROW, ink: INKS.black, linetype: 'CONTINUOUS' },
   /** Bars that show whether a print is full size, and crosses that join tiles. */
   GAUGE: { name: 'GAUGE', width: NARROW, ink: INKS.black, linetype: 'CONTINUOUS' },
+  /** What must not be overlooked. */
+  WARNING: { name: 'WARNING', width: NARROW, ink: INKS.red, linetype: 'CONTINUOUS' },
+  /** Rules of a table. */
+  RULE: { name: 'RULE', width: THIN, ink: INKS.gray, linetype: 'CONTINUOUS' },
   FRAME: { name: 'FRAME', width: WIDE, ink: INKS.black, linetype: 'CONTINUOUS' },
 } as const satisfies Record<string, Layer>;

@@ -19,6 +19,10 @@ const MOVES: { readonly [K in Mark['kind']]: MoveMark<K> } = {
   text: (text, move) => ({ ...text, at: move(text.at) }),
 };
 
+/** A mark with its points moved and its radii times a factor. Lettering keeps its height. */
+export const moveMark = (mark: Mark, to: (point: Pt) => Pt, factor = 1): Mark =>
+  (MOVES[mark.kind] as (mark: Mark, move: Move, factor: number) => Mark)(mark, to, factor);
+
 /**
  * The marks of a view on a sheet, in paper mm: drawn at the view's scale, with the view's origin at `origin` of the
  * sheet. Lettering keeps its height, since that was in paper mm all along; dimensions keep the text of the true value.
@@ -26,7 +30,5 @@ const MOVES: { readonly [K in Mark['kind']]: MoveMark<K> } = {
 export function place(drawing: Drawing, origin: Pt): readonly Mark[] {
   const factor = 1 / drawing.style.scale;
   const move: Move = ([x, y]) => [origin[0] + x * factor, origin[1] + y * factor];
-  return flatten(drawing).map((mark) =>
-    (MOVES[mark.kind] as (mark: Mark, move: Move, factor: number) => Mark)(mark, move, factor),
-  );
+  return flatten(drawing).map((mark) => moveMark(mark, move, factor));
 }

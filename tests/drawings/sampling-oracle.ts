@@ -12,7 +12,7 @@ interface Sample {
   readonly visible: boolean;
 }
 
-interface SceneEdge {
+export interface SceneEdge {
   readonly part: string;
   readonly ends: readonly [Vec3, Vec3];
   readonly flat: readonly [Vec2, Vec2];
@@ -117,7 +117,7 @@ function flat(view: View, p: Vec3): Vec2 {
 
 const isCurved = (surface: string): boolean => /^(profile|round|arch)/.test(surface);
 
-function sceneEdges(solids: readonly PlacedSolid[], view: View): SceneEdge[] {
+export function sceneEdges(solids: readonly PlacedSolid[], view: View): SceneEdge[] {
   const found: SceneEdge[] = [];
   for (const { part, solid, frame } of solids) {
     const points = solid.vertices.map((p) => toOuter(frame, p));
@@ -143,7 +143,7 @@ function sceneEdges(solids: readonly PlacedSolid[], view: View): SceneEdge[] {
   return found.filter(({ ends }) => length(cross(sub(ends[1], ends[0]), view.toward)) > 1e-6);
 }
 
-function distance([a, b]: readonly [Vec2, Vec2], p: Vec2): number {
+export function distance([a, b]: readonly [Vec2, Vec2], p: Vec2): number {
   const [u, v] = [b[0] - a[0], b[1] - a[1]];
   const t = Math.min(1, Math.max(0, ((p[0] - a[0]) * u + (p[1] - a[1]) * v) / (u * u + v * v || 1)));
   return Math.hypot(p[0] - a[0] - t * u, p[1] - a[1] - t * v);

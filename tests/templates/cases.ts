@@ -66,12 +66,14 @@ export interface PocketInFile {
   readonly depth: number | 'through';
 }
 
-/** A template as it is written, and what model.json says of its part. */
+/** A template as it is written, and what model.json says of one of the parts that it is for. */
 export interface WrittenTemplate {
   readonly path: string;
   readonly dxf: string;
   readonly svg: string;
   readonly mark: string;
+  /** Of all the parts that it says it is for. */
+  readonly marks: string;
   readonly frame: PlaceInFile;
   readonly outline: readonly PointInFile[];
   readonly pockets: readonly PocketInFile[];
@@ -102,22 +104,23 @@ async function build({ design, changes }: Case): Promise<WrittenCase> {
   const files = await written(design, changes, ['model', 'dxf']);
   const { values, assembly } = files.json('model.json');
   const dxfPaths = files.paths.filter((path) => path.endsWith('.dxf'));
-  const templates = dxfPaths.map((path): WrittenTemplate => {
-    const part = assembly.parts.find((p: { id: string; mark: string }) => path === pathOf(p));
-    const { frame } = assembly.places.find((place: { part: string }) => place.part === part.id);
-    const svg = files.text(path.replace(/dxf$/, 'svg'));
-    return {
-      path,
-      dxf: files.text(path),
-      svg,
-      mark: part.mark,
-      frame,
-      outline: part.body.outline,
-      pockets: part.features,
-    };
+  const templates = dxfPaths.flatMap((path) => {
+    const dxf = files.text(path);
+    const { marks, ids } = partsIn(dxf);
+    return ids.map((id): WrittenTemplate => {
+      const part = assembly.parts.find((p: { id: string }) => p.id === id);
+      const { frame } = assembly.places.find((place: { part: string }) => place.part === id);
+      const svg = files.text(path.replace(/dxf$/, 'svg'));
+      return { path, dxf, svg, mark: part.mark, marks, frame, outline: part.body.outline, pockets: part.features };
+    });
   });
   return { values, templates };
 }
 
-const pathOf = ({ id, mark }: { id: string; mark: string }): string =>
-  `templates/${mark}-${id.replaceAll('/', '-')}.dxf`.toLowerCase();
+/** Marks and ids of the parts that a template says it is for: the second of its notes. */
+function partsIn(dxf: string): { readonly marks: string; readonly ids: readonly string[] } {
+  const [, marks = '', ids = ''] =
+    /\r\n((?:[A-Z]+\d+ )*[A-Z]+\d+) {2}[a-z, 0-9]+ {2}(\S+(?:, \S+)*)\r\n/.exec(dxf) ?? [];
+  if (ids === '') throw new Error('a template does not say which parts it is for');
+  return { marks, ids: ids.split(', ') };
+}

@@ -68,12 +68,12 @@ describe('the words on every template', () => {
   it('name piece, design, revision and date, and the mark stands large on the face', async () => {
     for (const one of CASES) {
       const { title, revision, date } = DESIGNS[one.design];
-      for (const { dxf, mark, path } of (await writtenCase(one)).templates) {
+      for (const { dxf, marks, path } of (await writtenCase(one)).templates) {
         const notes = notesOf(dxf);
         expect(notes[0]).toBe(`${title}, revision ${revision}, ${date}`);
-        expect(notes[1]!.startsWith(`${mark}  `), path).toBe(true);
+        expect(notes[1]!.startsWith(`${marks}  `), path).toBe(true);
         expect(notes.at(-1)).toBe('saw outside the dash-dot line, then trim to the finished line');
-        const large = textsOf(dxf).filter((text) => text.text === mark);
+        const large = textsOf(dxf).filter((text) => text.text === marks);
         expect(large).toHaveLength(1);
         expect(large[0]!.textHeight, path).toBeGreaterThanOrEqual(5);
       }
@@ -98,7 +98,7 @@ describe('the words on every template', () => {
     expect(notesOf(templates[0]!.dxf)).toMatchInlineSnapshot(`
       [
         "Reading-room table, revision A, 2026-11-25",
-        "B1  bearer  frame-a/bearer",
+        "B1 B2  bearer, 2 alike  frame-a/bearer, frame-b/bearer",
         "finished line, seen on the reference face; thickness 2 1/4" (57.2); wood: black cherry",
         "slope 3.22 deg, 9/16" in 10"",
         "relief at the ridge 1" (25.4) wide, 1/32" (0.8) deep",
@@ -109,6 +109,8 @@ describe('the words on every template', () => {
         "e: 2 x clearance slot 3/16" (4.8) x 11/32" (8.9), right through, its middle 1 1/8" (28.6) from this face",
         "f: counterbore hole 35/64" (13.7) across, 1 5/32" (29.4) deep, its middle 1 1/8" (28.6) from this face",
         "g: clearance hole 13/64" (5.2) across, right through, its middle 1 1/8" (28.6) from this face",
+        "2 1/4" (57.2) is thicker than the 2" (50.8) bit: rout along the template from this face to past the middle,",
+        "turn the wood over, take the template off, and flush-trim with the bearing on the routed land",
         "saw outside the dash-dot line, then trim to the finished line",
       ]
     `);
@@ -119,11 +121,13 @@ describe('the words on every template', () => {
     expect(notesOf(templates.find((t) => t.mark === 'P1')!.dxf)).toMatchInlineSnapshot(`
       [
         "Boathouse meeting table, revision A, 2026-11-25",
-        "P1  post  frame-a/post-1",
+        "P1 P3  post, 2 alike  frame-a/post-1, frame-b/post-1",
         "finished line, seen on the reference face; thickness 70 mm; wood: white oak",
         "slope 2.62 deg, 4.58 in 100",
         "a: 2 x mortise 12 mm x 61 mm, 35 mm deep, its middle 35 mm from this face",
         "b: mortise 12 mm x 61 mm, 35 mm deep, from the far face",
+        "70 mm is thicker than the 50.8 mm bit: rout along the template from this face to past the middle,",
+        "turn the wood over, take the template off, and flush-trim with the bearing on the routed land",
         "saw outside the dash-dot line, then trim to the finished line",
       ]
     `);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { solidOf } from '../../lib/derive/solids/solid-of.ts';
 import { templateDrawing } from '../../lib/derive/templates/template.ts';
+import { templateFace } from '../../lib/derive/templates/template-face.ts';
 import type { Frame } from '../../lib/geometry/frame.ts';
 import type { Surface } from '../../lib/geometry/surface.ts';
 import type { PrismBody } from '../../lib/model/body.ts';
@@ -62,7 +63,7 @@ interface Drawn {
 
 function drawn(part: Part, frame: Frame): Drawn {
   const body = part.body as PrismBody;
-  const dxf = writeDxf(templateDrawing({ part, body, frame }, HEADING));
+  const dxf = writeDxf(templateDrawing(templateFace({ part, body, frame }, HEADING.units), HEADING));
   return { part, frame, dxf, sheet: lay(frame, body.outline) };
 }
 
@@ -119,10 +120,16 @@ describe('a template laid on the reference face of its piece', () => {
     expect(across(pieces[1][1])).toEqual([170, 420]);
   });
 
-  it('coincides with the STL file of a post of each frame of a build', async () => {
+  it('coincides with the STL file of every part of a build that it stands for', async () => {
     const build = await written('meeting-table', {}, ['model', 'stl', 'dxf']);
     const { parts, places } = build.json('model.json').assembly;
-    for (const id of ['frame-a/post-1', 'frame-a/post-2', 'frame-b/post-1', 'frame-b/upper-rail']) {
+    for (const [id, template] of [
+      ['frame-a/post-1', 'p1-frame-a-post-1'],
+      ['frame-a/post-2', 'p2-frame-a-post-2'],
+      ['frame-b/post-1', 'p1-frame-a-post-1'],
+      ['frame-b/post-2', 'p2-frame-a-post-2'],
+      ['frame-b/upper-rail', 'u1-frame-a-upper-rail'],
+    ] as const) {
       const part = parts.find((p: { id: string }) => p.id === id);
       const { frame } = places.find((p: { part: string }) => p.part === id);
       const name = `${part.mark}-${id.replaceAll('/', '-')}`.toLowerCase();
@@ -131,7 +138,7 @@ describe('a template laid on the reference face of its piece', () => {
         .flat()
         .filter((p) => Math.abs(p[2]) < 0.01)
         .map((p) => sheet.onSheet(inTable(frame, p as Vec)));
-      const outline = outlineOf(build.text(`templates/${name}.dxf`));
+      const outline = outlineOf(build.text(`templates/${template}.dxf`));
       // The STL writer draws corners to a grid of 0.01 mm.
       expect(strayed(outline, near), id).toBeLessThan(0.02);
       if (part.kind === 'post') expect(strayed(mirrored(outline), near), id).toBeGreaterThan(1);
@@ -149,21 +156,28 @@ describe('a piece under a slope along the table', () => {
   });
 
   /** The tilt of a plane z = a·x + b·y against a blade square to the face, whose normal is the x axis. */
-  const tilt = (a: number, b: number): string =>
-    `${Number(((Math.asin(Math.abs(a) / Math.hypot(a, b, 1)) * 180) / Math.PI).toFixed(2))} deg`;
+  const tiltOf = (a: number, b: number): number => Math.asin(Math.abs(a) / Math.hypot(a, b, 1));
+  const tilt = (a: number, b: number): string => `${Number(((tiltOf(a, b) * 180) / Math.PI).toFixed(2))} deg`;
+  /** The same over 50 mm, as a tangent. */
+  const over = (a: number, b: number): string => `${Number((50 * Math.tan(tiltOf(a, b))).toFixed(1))} mm`;
 
   it('says the bevel of each slope, from the left of the sheet', () => {
     // One who looks along the table has the side of positive y on the left.
     const [first, second] = [tilt(0.02, 0.03), tilt(-0.05, -0.08)];
     expect([first, second]).toEqual(['1.15 deg', '2.85 deg']);
-    const words = `from left to right: ${first}, higher on the far face; ${second}, lower on the far face`;
+    const [higher, lower] = [`far face ${over(0.02, 0.03)} higher`, `far face ${over(-0.05, -0.08)} lower`];
+    const words = `from left to right: ${first}, ${higher}; ${second}, ${lower}`;
     expect(piece.dxf).toContain(`bevel of the scribed edge, ${words}`);
   });
 
   it('says one bevel where both slopes have the same, and the other way round in frame B', () => {
     const even = (frame: Frame): string => drawn(level(frame, SLANTING), frame).dxf;
-    expect(even(FRAME_A)).toContain(`bevel of the scribed edge: ${tilt(0.05, 0.04)}, higher on the far face`);
-    expect(even(FRAME_B)).toContain(`bevel of the scribed edge: ${tilt(0.05, 0.04)}, lower on the far face`);
+    expect(even(FRAME_A)).toContain(
+      `bevel of the scribed edge: ${tilt(0.05, 0.04)}, far face ${over(0.05, 0.04)} higher`,
+    );
+    expect(even(FRAME_B)).toContain(
+      `bevel of the scribed edge: ${tilt(0.05, 0.04)}, far face ${over(0.05, 0.04)} lower`,
+    );
   });
 
   it('has no bevel where the underside is level along the table', () => {

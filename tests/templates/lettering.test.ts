@@ -31,7 +31,7 @@ const drawingsOf = (name: DesignName, changes: Changes): Drawing[] => {
 describe('the lettering of every template', () => {
   it.each(ALL)('%s %j: meets no other lettering and no line', (name, changes) => {
     const drawings = drawingsOf(name, changes);
-    expect(drawings.length).toBeGreaterThan(1);
+    expect(drawings.length).toBeGreaterThan(0);
     for (const drawing of drawings) expect(crossings(drawing), drawing.title).toEqual([]);
   });
 

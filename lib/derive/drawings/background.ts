@@ -26,6 +26,7 @@ export function background(edge: FeatureEdge, stretch: Interval, grid: CoverGrid
   grid(a, b, (cover) => {
     const over = overlap(cover, a, b);
     if (over) seen.push({ cover, from: over[0], to: over[1] });
+    return undefined;
   });
   const stops = [...new Set([0, 1, ...seen.flatMap((s) => [s.from, s.to])])].sort((s, t) => s - t);
   const found: { from: number; to: number; solid: number }[] = [];

@@ -1,14 +1,16 @@
 import type { Vec3 } from '../../geometry/vec.ts';
 import type { Cover } from './cover.ts';
 
-/** Calls back once for every cover that may lie over or under the segment. */
-export type CoverGrid = (a: Vec3, b: Vec3, visit: (cover: Cover) => void) => void;
+/** Calls back once for every cover that may lie over or under the segment, until the answer is `enough`. */
+export type CoverGrid = (a: Vec3, b: Vec3, visit: (cover: Cover) => 'enough' | undefined) => void;
 
 /** Cells along the longer side of the view. */
 const CELLS = 64;
 
 /** Room around a segment, mm, so that rounding never misses a cell. */
 const MARGIN = 0.01;
+
+const NONE: readonly number[] = [];
 
 /** A square raster over the view plane. */
 interface Raster {
@@ -24,45 +26,54 @@ type Range = readonly [from: number, to: number];
 /** Sorts covers into the cells of a raster, so that a segment is held against those nearby only. */
 export function coverGrid(covers: readonly Cover[]): CoverGrid {
   if (covers.length === 0) return () => undefined;
-  const raster = rasterOver(covers.flatMap((c) => c.corners));
+  const raster = rasterOver(covers);
   const cells = cellsOf(covers, raster);
   const seenIn = new Int32Array(covers.length);
   let query = 0;
   return (a, b, visit) => {
     query++;
     for (const cell of cellsAlong(raster, a, b)) {
-      for (const index of cells[cell]!) {
+      for (const index of cells[cell] ?? NONE) {
         if (seenIn[index] === query) continue;
         seenIn[index] = query;
-        visit(covers[index]!);
+        if (visit(covers[index]!)) return;
       }
     }
   };
 }
 
-function rasterOver(points: readonly Vec3[]): Raster {
-  const [left, right] = range(points, 0);
-  const [low, high] = range(points, 1);
+function rasterOver(covers: readonly Cover[]): Raster {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { corners } of covers) {
+    for (const p of corners) {
+      if (p[0] < left) left = p[0];
+      if (p[0] > right) right = p[0];
+      if (p[1] < low) low = p[1];
+      if (p[1] > high) high = p[1];
+    }
+  }
   const size = Math.max(right - left, high - low, 1) / CELLS;
   return { left, low, size, columns: Math.floor((right - left) / size) + 1, rows: Math.floor((high - low) / size) + 1 };
 }
 
-function range(points: readonly Vec3[], axis: 0 | 1): Range {
-  let [least, most] = [Infinity, -Infinity];
-  for (const p of points) {
-    if (p[axis] < least) least = p[axis];
-    if (p[axis] > most) most = p[axis];
-  }
-  return [least, most];
+function range([p, q, r]: Cover['corners'], axis: 0 | 1): Range {
+  const [a, b, c] = [p[axis], q[axis], r[axis]];
+  return [Math.min(a, b, c), Math.max(a, b, c)];
 }
 
-function cellsOf(covers: readonly Cover[], raster: Raster): number[][] {
-  const cells: number[][] = Array.from({ length: raster.columns * raster.rows }, () => []);
+/** The covers over each cell; most cells of a table have none. */
+function cellsOf(covers: readonly Cover[], raster: Raster): (number[] | undefined)[] {
+  const cells = new Array<number[] | undefined>(raster.columns * raster.rows).fill(undefined);
   covers.forEach(({ corners }, index) => {
     const [left, right] = columnsOf(raster, range(corners, 0));
     const [low, high] = rowsOf(raster, range(corners, 1));
     for (let row = low; row <= high; row++) {
-      for (let column = left; column <= right; column++) cells[row * raster.columns + column]!.push(index);
+      for (let column = left; column <= right; column++) {
+        const cell = row * raster.columns + column;
+        const here = cells[cell];
+        if (here) here.push(index);
+        else cells[cell] = [index];
+      }
     }
   });
   return cells;

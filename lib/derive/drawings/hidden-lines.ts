@@ -45,30 +45,27 @@ export function linesOf(
   { hidden = true, arris = ARRIS }: HiddenLinesOptions,
 ): ViewLine[] {
   const grid = coverGrid(projections.flatMap(coversOf));
-  const pieces = projections.flatMap((of, solid) =>
-    featureEdges(of, solid, arris)
-      .filter((edge) => hidden || !edge.behind)
-      .flatMap((edge) => piecesOf(edge, of.part, grid, hidden)),
-  );
+  const pieces: Piece[] = [];
+  projections.forEach((of, solid) => {
+    for (const edge of featureEdges(of, solid, arris)) {
+      if (hidden || !edge.behind) putPieces(edge, of.part, grid, hidden, pieces);
+    }
+  });
   return joinCollinear(pieces).sort(inOrder);
 }
 
-function piecesOf(edge: FeatureEdge, part: Piece['part'], grid: CoverGrid, hidden: boolean): Piece[] {
+/** Appends what is seen of an edge and, when wanted, what is not. */
+function putPieces(edge: FeatureEdge, part: Piece['part'], grid: CoverGrid, hidden: boolean, pieces: Piece[]): void {
+  const put = ([t0, t1]: Interval, kind: Piece['kind'], outline: boolean): void => {
+    pieces.push({ from: pointOn(edge, t0), to: pointOn(edge, t1), kind, part, outline });
+  };
   const found = stretches(edge, grid);
-  const piece = ([t0, t1]: Interval, kind: Piece['kind'], outline: boolean): Piece => ({
-    from: pointOn(edge, t0),
-    to: pointOn(edge, t1),
-    kind,
-    part,
-    outline,
-  });
-  const seen = edge.contour
-    ? found.visible.flatMap((stretch) => background(edge, stretch, grid))
-    : found.visible.map((stretch) => ({ stretch, solid: edge.solid }));
-  return [
-    ...seen.map(({ stretch, solid }) => piece(stretch, 'visible', solid !== edge.solid)),
-    ...(hidden ? found.hidden.map((stretch) => piece(stretch, 'hidden', false)) : []),
-  ];
+  for (const stretch of found.visible) {
+    if (!edge.contour) put(stretch, 'visible', false);
+    else
+      for (const beyond of background(edge, stretch, grid)) put(beyond.stretch, 'visible', beyond.solid !== edge.solid);
+  }
+  if (hidden) for (const stretch of found.hidden) put(stretch, 'hidden', false);
 }
 
 function pointOn({ from, to }: FeatureEdge, t: number): Vec3 {

@@ -98,7 +98,12 @@ function lay({ at, along }: Track, piece: Piece): Laid {
 }
 
 function walk({ at, along, laid }: Track): ViewLine[] {
-  const stops = laid.flatMap((l) => [l.start, l.end]).sort((a, b) => a - b);
+  const point = (s: number): Vec2 => [at[0] + along[0] * s + 0, at[1] + along[1] * s + 0];
+  if (laid.length === 1) {
+    const { start, end, piece } = laid[0]!;
+    return [{ from: point(start), to: point(end), kind: piece.kind, part: piece.part, outline: piece.outline }];
+  }
+  const stops = Float64Array.from(laid.flatMap((l) => [l.start, l.end])).sort();
   const runs: { from: number; to: number; top: Top }[] = [];
   let from = stops[0]!;
   for (const to of stops) {
@@ -109,7 +114,6 @@ function walk({ at, along, laid }: Track): ViewLine[] {
     else if (top) runs.push({ from, to, top });
     from = to;
   }
-  const point = (s: number): Vec2 => [at[0] + along[0] * s + 0, at[1] + along[1] * s + 0];
   return runs.map((run) => ({ from: point(run.from), to: point(run.to), ...run.top }));
 }
 

@@ -36,13 +36,19 @@ const WIDEST = -0.5;
  * out smoothly into a flat.
  */
 export function roundsOf(solid: Solid, edges: readonly Edge[]): Rounds {
-  const turns = new Map(edges.map((edge) => [edge, turnAt(solid, edge)]));
+  const turns = new Map<Edge, number>();
+  const bent: Edge[] = [];
+  for (const edge of edges) {
+    const turned = turnAt(solid, edge);
+    if (turned <= FLAT) continue;
+    turns.set(edge, turned);
+    bent.push(edge);
+  }
   const turn = (edge: Edge): number => turns.get(edge)!;
   const isOneSurface = ({ left, right }: Edge): boolean => solid.faces[left]!.surface === solid.faces[right]!.surface;
   const beside = (list: ReadonlyMap<number, readonly Edge[]>, edge: Edge, face: number): Edge | undefined =>
     list.get(face)?.find((e) => e !== edge && isParallel(solid, e, edge));
 
-  const bent = edges.filter((e) => turn(e) > FLAT);
   const facets = byFace(bent.filter((e) => isOneSurface(e) && turn(e) < SHARP));
   const corners = bent.filter((e) => !isOneSurface(e) || turn(e) >= SHARP);
   const isSmooth = (edge: Edge): boolean =>
@@ -68,13 +74,20 @@ export function roundsOf(solid: Solid, edges: readonly Edge[]): Rounds {
     }
     return undefined;
   };
-  const paths = [...smooth]
-    .flatMap((e) => [across(e, e.left), across(e, e.right)])
-    .filter((path) => path !== undefined);
+  const findArrises = (): readonly Arris[] => {
+    const paths = [...smooth]
+      .flatMap((e) => [across(e, e.left), across(e, e.right)])
+      .filter((path) => path !== undefined);
+    // Each round is crossed from both its joins; one way is enough.
+    return paths.filter(({ faces }) => faces.at(1)! < faces.at(-2)!).flatMap((path) => arrisOf(solid, path));
+  };
+  let arrises: readonly Arris[] | undefined;
   return {
     creases: new Set(corners.filter((e) => !smooth.has(e))),
-    // Each round is crossed from both its joins; one way is enough.
-    arrises: paths.filter(({ faces }) => faces.at(1)! < faces.at(-2)!).flatMap((path) => arrisOf(solid, path)),
+    get arrises() {
+      arrises ??= findArrises();
+      return arrises;
+    },
   };
 }
 
@@ -98,13 +111,33 @@ function byFace(edges: readonly Edge[]): Map<number, Edge[]> {
 }
 
 function turnAt({ faces }: Solid, { left, right }: Edge): number {
-  const [n, m] = [faces[left]!.normal, faces[right]!.normal];
-  return Math.atan2(length(cross(n, m)), dot(n, m));
+  const n = faces[left]!.normal;
+  const m = faces[right]!.normal;
+  const x = n[1] * m[2] - n[2] * m[1];
+  const y = n[2] * m[0] - n[0] * m[2];
+  const z = n[0] * m[1] - n[1] * m[0];
+  return Math.atan2(Math.sqrt(x * x + y * y + z * z), dot(n, m));
 }
 
 const along = ({ vertices }: Solid, { from, to }: Edge): Vec3 => unit(sub(vertices[to]!, vertices[from]!));
 
-const isParallel = (solid: Solid, a: Edge, b: Edge): boolean => length(cross(along(solid, a), along(solid, b))) < 1e-4;
+/** Asked for every pair of edges of a face, so without a vector in between. */
+function isParallel({ vertices }: Solid, a: Edge, b: Edge): boolean {
+  const [p, q, r, s] = [vertices[a.from]!, vertices[a.to]!, vertices[b.from]!, vertices[b.to]!];
+  const ux = q[0] - p[0];
+  const uy = q[1] - p[1];
+  const uz = q[2] - p[2];
+  const vx = s[0] - r[0];
+  const vy = s[1] - r[1];
+  const vz = s[2] - r[2];
+  const x = uy * vz - uz * vy;
+  const y = uz * vx - ux * vz;
+  const z = ux * vy - uy * vx;
+  return x * x + y * y + z * z < PARALLEL * PARALLEL * (ux * ux + uy * uy + uz * uz) * (vx * vx + vy * vy + vz * vz);
+}
+
+/** Sine of the angle below which two edges are parallel. */
+const PARALLEL = 1e-4;
 
 function arrisOf(solid: Solid, { edges, faces }: Path): Arris[] {
   const [first, last] = [solid.faces[faces[0]!]!, solid.faces[faces.at(-1)!]!];

@@ -23,7 +23,19 @@ export function skeletonOf(solid: Solid): Skeleton {
   const before = known.get(solid);
   if (before?.vertices === solid.vertices.length && before.faces === solid.faces.length) return before.skeleton;
   const edges = edgesOf(solid);
-  const skeleton = { edges, ...roundsOf(solid, edges), triangles: trianglesOf(solid) };
+  const rounds = roundsOf(solid, edges);
+  let triangles: readonly Triangle[] | undefined;
+  const skeleton: Skeleton = {
+    edges,
+    creases: rounds.creases,
+    get arrises() {
+      return rounds.arrises;
+    },
+    get triangles() {
+      triangles ??= trianglesOf(solid);
+      return triangles;
+    },
+  };
   known.set(solid, { vertices: solid.vertices.length, faces: solid.faces.length, skeleton });
   return skeleton;
 }

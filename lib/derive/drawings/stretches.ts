@@ -13,14 +13,22 @@ export interface Stretches {
 
 /** Which stretches of an edge are seen and which lie behind wood. */
 export function stretches(edge: FeatureEdge, grid: CoverGrid): Stretches {
-  if (edge.behind) return { visible: [], hidden: [[0, 1]] };
+  if (edge.behind) return UNSEEN;
   const { from, to } = edge;
   const drop = SHORT / Math.hypot(to[0] - from[0], to[1] - from[1]);
   const found: Interval[] = [];
   grid(from, to, (cover) => {
     const interval = hiddenBy(cover, from, to);
-    if (interval) found.push(interval);
+    if (!interval) return undefined;
+    found.push(interval);
+    return interval[0] === 0 && interval[1] === 1 ? 'enough' : undefined;
   });
+  if (found.length === 0) return SEEN;
+  if (found.some(([start, end]) => start === 0 && end === 1)) return UNSEEN;
   const hidden = union(found, drop).filter(([start, end]) => end - start > drop);
   return { visible: gaps(hidden, drop), hidden };
 }
+
+const WHOLE: readonly Interval[] = [[0, 1]];
+const SEEN: Stretches = { visible: WHOLE, hidden: [] };
+const UNSEEN: Stretches = { visible: [], hidden: WHOLE };

@@ -1,24 +1,26 @@
-import { formatNumber } from '../../units/format-length.ts';
-import { degrees, type Mm } from '../../units/mm.ts';
+import { formatNumber, type UnitSystem } from '../../units/format-length.ts';
+import { degrees, type Mm, radians } from '../../units/mm.ts';
 import type { FaceOutlines } from './face-view.ts';
+import { lengthText } from './length-text.ts';
 import { type ScribedStretch, scribedStretches } from './scribed-stretches.ts';
 
-/** Tilts that differ by less than this are one setting of the saw, degrees. */
-const SAME = 1e-4;
+/** Faces that differ by less than this are cut square, mm: a pencil line is no finer. */
+const SEEN = 0.05;
 
 /** The tilt to set on the saw when the underside slopes along the table as well; nothing for a square cut. */
-export function bevelLines({ near, far }: FaceOutlines, thickness: Mm): string[] {
+export function bevelLines({ near, far }: FaceOutlines, thickness: Mm, units: UnitSystem): string[] {
   if (!far) return [];
   const beyond = scribedStretches(far);
   const tilts = scribedStretches(near)
     .map((stretch, i) => ({ left: Math.min(stretch.a.x, stretch.b.x), tilt: tiltOf(stretch, beyond[i]!, thickness) }))
     .sort((a, b) => a.left - b.left)
     .map(({ tilt }) => tilt);
-  const same = tilts.every((tilt) => Math.abs(tilt - tilts[0]!) < SAME);
-  const texts = (same ? tilts.slice(0, 1) : tilts).map(tiltText);
+  const all = tilts.map((tilt) => tiltText(tilt, thickness, units));
+  const same = all.every((text) => text === all[0]);
+  const texts = same ? all.slice(0, 1) : all;
   return [
     `bevel of the scribed edge${same ? '' : ', from left to right'}: ${texts.join('; ')}`,
-    'the dashed line is the edge on the far face',
+    'the dashed line is the edge on the far face; the saw line is outside both',
   ];
 }
 
@@ -29,8 +31,9 @@ function tiltOf({ a, b }: ScribedStretch, other: ScribedStretch, thickness: Mm):
   return degrees(Math.atan(outward / thickness));
 }
 
-function tiltText(tilt: number): string {
-  const size = formatNumber(Math.abs(tilt), 2);
-  if (size === '0') return 'square';
-  return `${size} deg, ${tilt > 0 ? 'higher' : 'lower'} on the far face`;
+/** The angle and what it comes to over the thickness, since a small one is planed rather than set. */
+function tiltText(tilt: number, thickness: Mm, units: UnitSystem): string {
+  const over = Math.tan(radians(Math.abs(tilt))) * thickness;
+  if (over < SEEN) return 'square';
+  return `${formatNumber(Math.abs(tilt), 2)} deg, far face ${lengthText(over, units)} ${tilt > 0 ? 'higher' : 'lower'}`;
 }

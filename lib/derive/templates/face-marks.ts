@@ -3,24 +3,30 @@ import type { Outline } from '../../geometry/outline.ts';
 import type { Part } from '../../model/part.ts';
 import { centered, clearPlace, cornersOf, middleOf, roomOfText } from './clear-place.ts';
 import { grainArrow } from './grain-arrow.ts';
+import { marksText } from './note-lines.ts';
 import type { PocketKind } from './pocket-kinds.ts';
 import { referenceMark } from './reference-mark.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Heights that the mark of the part may have, the largest that finds room; paper mm. */
+/** Heights that the marks may have, the largest that finds room; paper mm. */
 const MARK_HEIGHTS = [10, 7, 5, 3.5] as const;
 
 /** From the middle of the face to where the mark is wanted, mm: beside the center line. */
 const BESIDE = 30;
 
-/** Puts down the reference mark, letters at the pockets, the mark of the part and the arrow along the grain. */
-export function putFaceMarks(sheet: Sheet, part: Part, outline: Outline, kinds: readonly PocketKind[]): void {
+/** Puts down the reference mark, letters at the pockets, the marks of the parts and the arrow along the grain. */
+export function putFaceMarks(
+  sheet: Sheet,
+  parts: readonly [Part, ...Part[]],
+  outline: Outline,
+  kinds: readonly PocketKind[],
+): void {
   sheet.put(...referenceMark(sheet, outline));
   for (const { letter, at } of kinds) {
     for (const center of at) sheet.put(letterText(sheet, letter, center));
   }
-  sheet.put(markText(sheet, part.mark, outline));
-  sheet.put(...grainArrow(sheet, part, outline));
+  sheet.put(markText(sheet, marksText(parts), outline));
+  sheet.put(...grainArrow(sheet, parts[0], outline));
 }
 
 function letterText(sheet: Sheet, letter: string, center: Pt): Text {

@@ -2,10 +2,13 @@ import { type Frame, turnIn } from '../../geometry/frame.ts';
 import type { Outline } from '../../geometry/outline.ts';
 import type { Vec2 } from '../../geometry/vec.ts';
 
-/** The outline of a part on its sheet, and of its far face when the cut is not square to the face. */
+/** The outlines of a part on its sheet. */
 export interface FaceOutlines {
   readonly near: Outline;
+  /** On the far face, when the cut is not square to the faces. */
   readonly far?: Outline;
+  /** As designed, when the part follows an underside that was measured and came out otherwise. */
+  readonly designed?: Outline;
 }
 
 /**

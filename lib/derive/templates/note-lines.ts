@@ -1,36 +1,40 @@
 import type { Part } from '../../model/part.ts';
 import { formatInches, formatNumber, type UnitSystem } from '../../units/format-length.ts';
-import { degrees, type Mm } from '../../units/mm.ts';
+import { degrees } from '../../units/mm.ts';
 import { speciesById } from '../../wood/species-list.ts';
 import { bevelLines } from './bevel-lines.ts';
+import { bitLines } from './bit-lines.ts';
 import type { FaceOutlines } from './face-view.ts';
 import type { Heading } from './heading.ts';
-import { lengthText, type PocketKind } from './pocket-kinds.ts';
+import { lengthText } from './length-text.ts';
+import { measuredLines } from './measured-lines.ts';
 import { reliefs } from './relief.ts';
 import { isSloped, riseOf, scribedStretches } from './scribed-stretches.ts';
+import type { TemplateFace } from './template-face.ts';
 
 /** The lines of text below a template, from the heading down. */
-export function noteLines(
-  part: Part,
-  thickness: Mm,
-  outlines: FaceOutlines,
-  kinds: readonly PocketKind[],
-  { title, revision, date, units, warning }: Heading,
-): string[] {
+export function noteLines(face: TemplateFace, { title, revision, date, units, warning, bitLength }: Heading): string[] {
+  const { parts, thickness, outlines, kinds } = face;
+  const [first] = parts;
   return [
     ...(warning === undefined ? [] : [warning]),
     `${title}, revision ${revision}, ${date}`,
-    `${part.mark}  ${part.name}  ${part.id}`,
-    `finished line, seen on the reference face; thickness ${lengthText(thickness, units)}; wood: ${speciesById(part.wood).name}`,
+    `${nameLine(face)}  ${parts.map(({ id }) => id).join(', ')}`,
+    `finished line, seen on the reference face; thickness ${lengthText(thickness, units)}; wood: ${speciesById(first.wood).name}`,
     ...slopeLines(outlines, units),
     ...reliefs(outlines.near).map(
       ({ width, depth }) => `relief at the ridge ${lengthText(width, units)} wide, ${lengthText(depth, units)} deep`,
     ),
-    ...bevelLines(outlines, thickness),
+    ...bevelLines(outlines, thickness, units),
+    ...measuredLines(outlines, units),
     ...kinds.map(({ letter, words, at }) => `${letter}: ${at.length > 1 ? `${at.length} x ` : ''}${words}`),
+    ...bitLines(thickness, bitLength, units),
     'saw outside the dash-dot line, then trim to the finished line',
   ];
 }
+
+/** "B1 B2": what is pencilled on the pieces. */
+export const marksText = (parts: readonly Part[]): string => parts.map(({ mark }) => mark).join(' ');
 
 /** Each slope once, as degrees and as rise in ten. */
 function slopeLines({ near }: FaceOutlines, units: UnitSystem): string[] {
@@ -43,3 +47,11 @@ function slopeLines({ near }: FaceOutlines, units: UnitSystem): string[] {
     return `slope ${formatNumber(degrees(Math.atan(s)), 2)} deg, ${ten}`;
   });
 }
+
+/** "B1 B2  bearer, 2 alike": which pieces a sheet is for. */
+export const nameLine = ({ parts }: TemplateFace): string =>
+  `${marksText(parts)}  ${parts[0].name}${parts.length > 1 ? `, ${parts.length} alike` : ''}`;
+
+/** The line that every sheet of paper carries. */
+export const revisionLine = ({ title, revision, date, warning }: Heading): string =>
+  [`${title}, revision ${revision}, ${date}`, ...(warning === undefined ? [] : [warning])].join('; ');

@@ -1,5 +1,6 @@
 import makerjs from 'makerjs';
 import { arcOfBulge, type Outline, type OutlinePoint, outlineArea } from '../../geometry/outline.ts';
+import { parallelOutline } from './parallel-outline.ts';
 
 /** Pointed outside corners: the saw runs straight on past a corner. */
 const POINTED = 1;
@@ -30,7 +31,13 @@ const degrees = (radians: number): number => ((((radians * 180) / Math.PI) % 360
  *
  * @throws RangeError when the offset does not close into one outline.
  */
-export function outsideOf(outline: Outline, distance: number): OutlinePoint[] {
+export const outsideOf = (outline: Outline, distance: number): OutlinePoint[] => {
+  const moved = parallelOutline(outline, distance);
+  return moved ? withoutStraightPoints(moved) : outsideByModel(outline, distance);
+};
+
+/** The same for any outline, by makerjs: a hundred times as long. */
+export function outsideByModel(outline: Outline, distance: number): OutlinePoint[] {
   const chain = makerjs.model.findSingleChain(makerjs.model.outline(model(outline), distance, POINTED));
   if (!chain?.endless) throw new RangeError(`the line ${distance} mm outside the outline does not close`);
   const walked = chain.links.map((link): OutlinePoint => {

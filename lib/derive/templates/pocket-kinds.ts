@@ -1,7 +1,8 @@
 import type { Pt } from '../../drawing/entity.ts';
 import type { Pocket } from '../../model/feature.ts';
-import { formatInches, formatMm, type UnitSystem } from '../../units/format-length.ts';
+import type { UnitSystem } from '../../units/format-length.ts';
 import type { Mm } from '../../units/mm.ts';
+import { lengthText } from './length-text.ts';
 import type { PocketMark } from './pocket-marks.ts';
 
 /** Pockets that are worked alike share a letter. */
@@ -46,7 +47,3 @@ function whereText({ into, at }: Pocket, units: UnitSystem): string {
   if (Math.abs(into[2]) < 0.5) return `, its middle ${lengthText(at[2], units)} from this face`;
   return into[2] < 0 ? ', from the far face' : '';
 }
-
-/** Both systems for an inch shop, millimetres alone otherwise. ASCII only. */
-export const lengthText = (mm: Mm, units: UnitSystem): string =>
-  units === 'in' ? `${formatInches(mm, { mark: '"' })} (${formatMm(mm, 1, 'nearest', '')})` : formatMm(mm);

@@ -1,3 +1,4 @@
+import type { Box } from '../../drawing/bounds.ts';
 import type { Entity } from '../../drawing/drawing.ts';
 import type { Mark, Text } from '../../drawing/entity.ts';
 import { explode } from '../../drawing/explode.ts';
@@ -16,7 +17,8 @@ export interface Sheet {
   isLegible(entity: Entity): boolean;
 }
 
-export function newSheet(style: Style): Sheet {
+/** @param windows when given, a room is clear only where one of them holds all of it. */
+export function newSheet(style: Style, windows?: readonly Box[]): Sheet {
   const entities: Entity[] = [];
   const taken: BoxedRoom[] = [];
   const { scale } = style;
@@ -24,6 +26,7 @@ export function newSheet(style: Style): Sheet {
     entity.kind === 'dim' ? explode(entity, style).entities : [entity];
   const isClear = (room: Room): boolean => {
     const asked = boxed(room);
+    if (windows && !windows.some((window) => holds(window, asked))) return false;
     return !taken.some((other) => overlap(asked, other));
   };
   return {
@@ -40,6 +43,9 @@ export function newSheet(style: Style): Sheet {
         .every((text) => isClear(grown(textCorners(text, scale), sizes(style).textGap / 2))),
   };
 }
+
+const holds = ({ min, max }: Box, { x, y }: BoxedRoom): boolean =>
+  x[0] >= min[0] && x[1] <= max[0] && y[0] >= min[1] && y[1] <= max[1];
 
 /** The first of some choices whose lettering is clear; the first of all when none is. */
 export const firstLegible = <E extends Entity>(sheet: Sheet, choices: readonly [E, ...E[]]): E =>
