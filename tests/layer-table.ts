@@ -30,7 +30,17 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = {
     'derive/templates',
   ],
   'derive/what-if': ['units', 'model'],
-  'derive/scene': ['units', 'geometry', 'wood', 'shop', 'model', 'derive/solids', 'derive/cut-list', 'derive/checks'],
+  'derive/scene': [
+    'units',
+    'geometry',
+    'wood',
+    'shop',
+    'model',
+    'derive/solids',
+    'derive/cut-list',
+    'derive/checks',
+    'derive/drawings',
+  ],
   writers: [
     'units',
     'geometry',
@@ -95,7 +105,7 @@ export const HOMES: Readonly<Record<string, readonly string[]>> = {
   highs: ['derive/lumber/master.ts'],
   pdfkit: ['writers/pdf.ts'],
   '@gltf-transform/core': ['writers/glb.ts'],
-  fflate: ['writers/zip.ts'],
+  fflate: ['writers/zip.ts', 'writers/pdf/unpack-woff.ts'],
   three: ['page/'],
 };
 
@@ -104,7 +114,7 @@ export const FORBIDDEN: readonly RegExp[] = [
   /\bfrom 'node:/,
   /\bprocess\./,
   /\bconsole\./,
-  /\bnew Date\b|\bDate\.now\b/,
+  /\bnew Date\b(?!\([^)])|\bDate\.now\b/, // a date that is given is no clock
   /\bMath\.random\b/,
   /\bIntl\.|\.toLocale/,
   /\bperformance\.now\b/,

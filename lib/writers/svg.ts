@@ -45,7 +45,7 @@ function textMark(mark: Text, pen: Pen): string {
   const anchor = ANCHOR[mark.align ?? 'left'];
   return (
     `<text transform="translate(${pen.point(base)})${turn}" font-size="${pen.length(height / CAPITAL)}" ` +
-    `text-anchor="${anchor}" fill="${mark.layer.ink.rgb}" stroke="none">${pen.letter(mark.text)}</text>`
+    `text-anchor="${anchor}"${mark.bold ? ' font-weight="bold"' : ''} fill="${mark.layer.ink.rgb}" stroke="none">${pen.letter(mark.text)}</text>`
   );
 }
 

@@ -58,11 +58,11 @@ function atOdds({ vary, chart, strict }: Options): Complaint[] {
   return complaints;
 }
 
-async function checkOne({ ref, design, values, shop }: Request, { options, reporter }: Call): Promise<Result> {
+async function checkOne({ ref, design, values, shop, records }: Request, { options, reporter }: Call): Promise<Result> {
   const { makeJob } = await import('tablewright');
   const { findingsText } = await import('../report/findings-text.ts');
   const { all, strict, units = design.units } = options;
-  const { findings } = makeJob({ ...design, units }, values, shop);
+  const { findings } = makeJob({ ...design, units }, values, shop, records);
   const counts = countVerdicts(findings);
   if (findings.length > 0) reporter.result(findingsText(findings, all, units, reporter.paint));
   reporter.summary(`${findings.length > 0 ? '\n' : ''}${ref.name}: ${countsText(counts)}`);

@@ -56,10 +56,10 @@ async function listDesigns({ options, reporter }: Call): Promise<Result> {
 async function rowOf(ref: DesignRef): Promise<Row | { readonly problems: readonly Problem[] }> {
   const { request, problems } = await readRequest(ref, readInputs({ params: undefined, set: [] }));
   if (!request) return { problems };
-  const { design, values, shop } = request;
+  const { design, values, shop, records } = request;
   const { derivedNumbers, makeJob } = await import('tablewright');
   try {
-    const { overall } = derivedNumbers(makeJob(design, values, shop));
+    const { overall } = derivedNumbers(makeJob(design, values, shop, records));
     return { design: ref.name, title: design.title, revision: design.revision, units: design.units, overall };
   } catch (error) {
     if (error instanceof ComposeFailure) return { problems: [error.complaint] };

@@ -10,9 +10,9 @@ export const lists: Command = {
   options: ['set', 'params', 'units', 'json', 'quiet'],
   examples: ['lists reading-table', 'lists reading-table --units mm'],
   run: (call) =>
-    withRequest(call, 'lists', async ({ ref, design, values, shop }) => {
+    withRequest(call, 'lists', async ({ ref, design, values, shop, records }) => {
       const { billTable, cutListTable, makeJob, tableText, warningOf } = await import('tablewright');
-      const job = makeJob(design, values, shop);
+      const job = makeJob(design, values, shop, records);
       const { cutList, bill } = job;
       const warning = warningOf(job);
       const units = call.options.units ?? design.units;

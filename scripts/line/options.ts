@@ -7,6 +7,7 @@ export interface Options {
   readonly vary: readonly string[];
   readonly chart: string | undefined;
   readonly out: string | undefined;
+  readonly port: string | undefined;
   readonly units: UnitSystem | undefined;
   readonly only: readonly string[] | undefined;
   readonly json: boolean;
@@ -56,6 +57,11 @@ export const OPTIONS: { readonly [K in OptionName]: OptionSpec } = {
     value: 'folder',
     example: '--out out',
     summary: 'where the folder of each design is put; default: out, beside package.json',
+  },
+  port: {
+    value: 'number',
+    example: '--port 8123',
+    summary: 'where the live page is served, on this machine alone; default: any port that is free',
   },
   units: {
     value: 'in|mm',

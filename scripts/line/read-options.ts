@@ -75,6 +75,7 @@ function optionsOf(values: ReadonlyMap<OptionName, readonly string[]>): Options 
     vary: values.get('vary') ?? [],
     chart: last('chart'),
     out: last('out'),
+    port: last('port'),
     units: last('units') as UnitSystem | undefined,
     only: values.get('only')?.flatMap((names) => names.split(',').map((name) => name.trim())),
     json: values.has('json'),

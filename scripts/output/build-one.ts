@@ -43,7 +43,7 @@ export async function buildOne(ref: DesignRef, inputs: Inputs, options: Options,
 
 /** The files that were written, or why the checks let none be written. */
 async function buildRequest(
-  { ref, design, values, shop }: Request,
+  { ref, design, values, shop, records }: Request,
   out: string,
   { only, strict, force }: Options,
   reporter: Reporter,
@@ -53,20 +53,20 @@ async function buildRequest(
   const steps = timedSteps(({ name, seconds }) =>
     reporter.progress(`  ${name.padEnd(STEP_WIDTH)} ${secondsText(seconds).padStart(7)}`),
   );
-  const job = await checkedJob({ ref, design, values, shop }, steps);
+  const job = await checkedJob({ ref, design, values, shop, records }, steps);
   const blocked = force ? undefined : blockedBy(ref.name, job.findings, strict);
   if (blocked) return blocked;
-  const files = await writeBuild(job, { name: ref.name, out, only, steps });
+  const files = await writeBuild(job, { name: ref.name, file: ref.file, out, only, steps });
   const counts = countVerdicts(job.findings);
   reporter.summary(summaryOf(ref.name, files, counts, (performance.now() - start) / 1000));
   return { files, steps: steps.done, counts, ...(job.forced.length > 0 ? { forced: job.forced } : {}) };
 }
 
 /** Nothing is written yet, so there is nothing to tidy up when it is stopped. */
-async function checkedJob({ design, values, shop }: Request, steps: TimedSteps): Promise<Job> {
+async function checkedJob({ design, values, shop, records }: Request, steps: TimedSteps): Promise<Job> {
   const release = whenStopped(() => {});
   try {
-    const job = await steps.run('assembly', () => makeJob(design, values, shop));
+    const job = await steps.run('assembly', () => makeJob(design, values, shop, records));
     await steps.run('checks', () => job.findings);
     return job;
   } finally {

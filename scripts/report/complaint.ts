@@ -21,6 +21,7 @@ export type ComplaintCode =
   | 'compose-broken'
   | 'blocked'
   | 'not-writable'
+  | 'port-taken'
   | 'not-ours'
   | 'outside'
   | 'bug';

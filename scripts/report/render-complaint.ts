@@ -35,6 +35,7 @@ const ENTRIES: { readonly [K in ComplaintCode]: Entry } = {
   'compose-broken': wrongUse(({ subject }) => `${subject} cannot be put together`),
   blocked: failed(({ given, subject }) => `${subject} is not built: ${given}`),
   'not-writable': failed(({ given }) => `${given} cannot be written`),
+  'port-taken': failed(({ given }) => `the live page cannot be served at ${given}`),
   'not-ours': failed(({ given, subject }) => `${subject} would be replaced as a whole, and no build made ${given}`),
   outside: failed(({ given, subject }) => `${quoted(given)} cannot be written: it would lie outside ${subject}`),
   bug: { exit: EXIT.bug, says: ({ given }) => given },

@@ -17,6 +17,7 @@ export async function checkRange(request: Request, { options, reporter }: Call):
     reporter.problems(issues, 'nothing was tried', units);
     return { exit: exitOf(issues), json: { design: ref.name } };
   }
+  if (request.records.underside) reporter.progress('tried as designed; the readings of the underside are left out');
   const onTrial = progressOf(reporter);
   const result = await whatIf({ ...design, units }, values, variations, { shop, onTrial });
   reporter.result(whatIfText(whatIfTable(result, units, all), all, reporter.paint));

@@ -11,13 +11,16 @@ export interface RebuildOptions {
   /** Of the build. */
   readonly args: readonly string[];
   readonly stop: AbortSignal;
+  /** Called at each build, as it starts. */
+  onBuild(): void;
   tell(text: string): void;
 }
 
 /** Builds at once and after every change, until it is stopped. A change during a build starts it over. */
-export async function rebuildLoop({ watched, args, stop, tell }: RebuildOptions): Promise<void> {
+export async function rebuildLoop({ watched, args, stop, onBuild, tell }: RebuildOptions): Promise<void> {
   let built = fingerprint(watched);
   let build = start(args, tell);
+  onBuild();
   while (!stop.aborted) {
     await sleep(INTERVAL, undefined, { signal: stop }).catch(() => {});
     const seen = fingerprint(watched);
@@ -28,6 +31,7 @@ export async function rebuildLoop({ watched, args, stop, tell }: RebuildOptions)
     built = settled;
     tell('\nsomething changed');
     build = start(args, tell);
+    onBuild();
   }
   build.stop();
   await build.ended;

@@ -1,5 +1,6 @@
 /** Speed side by side, in one run: medians of warm rounds, and how many times slower the other ways are. */
 import { checksBench } from './checks-bench.ts';
+import { pageBench } from './page-bench.ts';
 import { solidsBench } from './solids-bench.ts';
 
-for (const bench of [solidsBench, checksBench]) console.log(`${await bench()}\n`);
+for (const bench of [solidsBench, checksBench, pageBench]) console.log(`${await bench()}\n`);

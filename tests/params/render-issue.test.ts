@@ -18,6 +18,8 @@ function varied(path: string, text: string): Issue {
   return readVariation(spec.table.get(path)!, { path, text, from }, undefined).issues![0]!;
 }
 
+const TABLE = { given: '', from: 'stations.csv', unit: '', via: 'table' } as const;
+
 /** One input for every code, and its text: a code without an entry does not compile. */
 const TEXTS: { readonly [K in IssueCode]: readonly [Issue, string] } = {
   'not-an-assignment': [
@@ -125,6 +127,31 @@ const TEXTS: { readonly [K in IssueCode]: readonly [Issue, string] } = {
     `error: note cannot be tried over a range
        it is a text; lengths, numbers, choices and yes or no can be tried
        given by --vary "note=a,b"`,
+  ],
+  'unknown-column': [
+    { ...TABLE, code: 'unknown-column', path: 'acros', given: 'acros', didYouMean: 'across' },
+    `error: there is no column "acros"
+       did you mean across?
+       given by stations.csv`,
+  ],
+  'missing-column': [
+    { ...TABLE, code: 'missing-column', path: 'along', because: 'the first row names the columns' },
+    `error: the column along is missing
+       the first row names the columns
+       given by stations.csv`,
+  ],
+  'broken-table': [
+    { ...TABLE, code: 'broken-table', path: 'line 3', because: 'a quote is opened and never closed' },
+    `error: line 3 cannot be read
+       a quote is opened and never closed
+       given by stations.csv`,
+  ],
+  'no-fit': [
+    { ...TABLE, code: 'no-fit', path: 'the left half', because: 'there are 2', try: 'more readings' },
+    `error: no plane can be laid through the readings of the left half
+       there are 2
+       given by stations.csv
+       try more readings`,
   ],
 };
 

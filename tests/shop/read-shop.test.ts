@@ -31,7 +31,7 @@ describe('the shop, whatever a file gives', () => {
              try hands: { people: 1 }
 
       error: there is no group glue
-             there are machines, clamps, gluing and hands
+             there are machines, clamps, gluing, hands and lumber
              given by designs/shop.ts
 
       3 problems; nothing was done"

@@ -8,6 +8,7 @@ import { type Triangles, triangulate } from './triangulate.ts';
 /** The finished shape of one part, in its own frame. Parts of one shape share it. */
 export interface Shape {
   readonly solid: Solid;
+  /** Made when they are asked for. */
   readonly triangles: Triangles;
   readonly refused: readonly Refusal[];
 }
@@ -17,26 +18,36 @@ export function shapesOf(assembly: Assembly): Map<PartId, Shape> {
   const byBody = new Map<Body, Shape>();
   const byKey = new Map<string, Shape>();
   const panels: MadePanels = new Map();
-  const shapeOf = (part: Part): Shape => {
-    const { solid, refused } = solidOf(part, panels);
-    return { solid, triangles: triangulate(solid), refused };
-  };
   const known = (part: Part): Shape => {
     const key = shapeKey(part);
-    const shape = byKey.get(key) ?? shapeOf(part);
+    const shape = byKey.get(key) ?? shapeOf(part, panels);
     byKey.set(key, shape);
     return shape;
   };
   return new Map(
     assembly.parts.map((part) => {
       // The strips of a top are never alike, and the tenons of a joint share their body: no need to write out keys.
-      if (part.body.kind === 'slice') return [part.id, shapeOf(part)];
+      if (part.body.kind === 'slice') return [part.id, shapeOf(part, panels)];
       if (part.features.length > 0) return [part.id, known(part)];
       const shape = byBody.get(part.body) ?? known(part);
       byBody.set(part.body, shape);
       return [part.id, shape];
     }),
   );
+}
+
+/** The shape of one part. */
+export function shapeOf(part: Part, panels?: MadePanels): Shape {
+  const { solid, refused } = solidOf(part, panels);
+  let triangles: Triangles | undefined;
+  return {
+    solid,
+    get triangles() {
+      triangles ??= triangulate(solid);
+      return triangles;
+    },
+    refused,
+  };
 }
 
 /** Equal for parts that have the same shape to the last bit. */

@@ -1,0 +1,44 @@
+import type { Design } from '../../build/design.ts';
+import type { CheckAnswer, CheckQuestion } from './messages.ts';
+import { serveChecks } from './serve-checks.ts';
+
+/** Where questions go. Answers to all but the latest are thrown away. */
+export interface CheckDesk {
+  ask(question: Omit<CheckQuestion, 'serial'>, answer: (answer: CheckAnswer) => void): void;
+  /** Ends the worker. */
+  close(): void;
+}
+
+/**
+ * A desk with a worker behind it that runs a script: the one of the page itself. Where a browser lets no worker start,
+ * the page answers by itself, a check at a time.
+ */
+export function openDesk(design: Design, script: string): CheckDesk {
+  let serial = 0;
+  let listener: ((answer: CheckAnswer) => void) | undefined;
+  const hear = (answer: CheckAnswer): void => {
+    if (answer.serial === serial) listener?.(answer);
+  };
+  const worker = startWorker(script, hear);
+  const own = worker ? undefined : serveChecks(design, hear);
+  return {
+    ask(question, answer) {
+      serial += 1;
+      listener = answer;
+      if (worker) worker.postMessage({ ...question, serial });
+      else own!.ask({ ...question, serial });
+    },
+    close: () => worker?.terminate(),
+  };
+}
+
+function startWorker(script: string, hear: (answer: CheckAnswer) => void): Worker | undefined {
+  try {
+    const url = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
+    const worker = new Worker(url);
+    worker.onmessage = ({ data }: MessageEvent<CheckAnswer>) => hear(data);
+    return worker;
+  } catch {
+    return undefined;
+  }
+}

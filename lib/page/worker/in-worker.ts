@@ -1,0 +1,19 @@
+import type { Design } from '../../build/design.ts';
+import type { CheckAnswer, CheckQuestion } from './messages.ts';
+import { serveChecks } from './serve-checks.ts';
+
+/** As much of the scope of a worker as is used. */
+interface WorkerScope {
+  postMessage(message: CheckAnswer): void;
+  onmessage: ((event: MessageEvent<CheckQuestion>) => void) | null;
+}
+
+/** Whether the script runs in a worker and not in a page. */
+export const isWorker = (): boolean => typeof document === 'undefined';
+
+/** Answers what the page asks. */
+export function serveFromWorker(design: Design): void {
+  const scope = globalThis as unknown as WorkerScope;
+  const server = serveChecks(design, (answer) => scope.postMessage(answer));
+  scope.onmessage = ({ data }) => server.ask(data);
+}
