@@ -8,7 +8,7 @@ export { type Design, defineDesign } from './build/design.ts';
 export { warningOf } from './build/forced.ts';
 export { type Job, makeJob } from './build/job.ts';
 export { lumberData } from './build/lumber-data.ts';
-export { lumberPlan } from './build/lumber-plan.ts';
+export { FULL_WORK, lumberPlan } from './build/lumber-plan.ts';
 export { lumberReport } from './build/lumber-report.ts';
 export { OUTPUTS } from './build/outputs.ts';
 export { readDesign } from './build/read-design.ts';

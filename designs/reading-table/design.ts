@@ -9,6 +9,7 @@ export default defineDesign({
   units: 'in',
   params: trestleParams,
   compose: trestleTable,
+  sheets: { owner: 'the workshop', finish: 'hardwax oil, 2 coats, satin' },
   site: {
     room: { length: '17 ft', width: '11 ft' },
     route: {

@@ -13,7 +13,7 @@ import { topOf } from './measured-top.ts';
 const rough = (mm: Mm, units: UnitSystem): string =>
   units === 'in' ? formatInches(mm, { denominator: 16, rounding: 'up', mark: '' }) : formatMm(mm, 0, 'up', '');
 
-/** A place across the top, to the side that is on the safe side. */
+/** A place across the top, to the side that errs toward thicker wood. */
 const place = (mm: Mm, units: UnitSystem): string =>
   units === 'in' ? formatInches(mm, { rounding: 'up', mark: '' }) : formatMm(mm, 1, 'up', '');
 
@@ -110,7 +110,7 @@ function boardCells(row: BuyingRow, units: UnitSystem): Cells {
     remarks: !row.lumber
       ? 'nothing that the yard has is thick enough; glue up from two layers'
       : tight
-        ? `just thick enough when it is dressed, nothing to spare${row.orElse ? `; ${row.orElse} is safe` : ''}`
+        ? `just thick enough when it is dressed, nothing to spare${row.orElse ? `; ${row.orElse} leaves room` : ''}`
         : `least sizes; ${rough(row.spare!, units)} ${units} of thickness to spare`,
   };
 }

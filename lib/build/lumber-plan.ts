@@ -31,8 +31,8 @@ export interface LumberWork {
   readonly onProgress?: (text: string) => boolean | Promise<boolean>;
 }
 
-/** For the papers of a build: a plan within some tenths of a second (measured). */
-const SMALL: LumberWork = { strips: 70_000, cuts: 12 };
+/** Of a build and of the command alike, so that papers and screen tell the same plan: about a second for twenty boards (measured). */
+export const FULL_WORK: LumberWork = { strips: 3_000_000, cuts: 600 };
 
 /** Work between two looks at the caller. */
 const STRETCH = { strips: 5_000, cuts: 4 } as const;
@@ -109,9 +109,9 @@ const gapText = ({ gap }: CutProgress): string => (Number.isFinite(gap) ? `${(ga
 
 const known = new WeakMap<Job, Promise<LumberPlan>>();
 
-/** The plan that goes into the papers: little work, made once for a job. */
+/** The plan that goes into the papers, made once for a job. */
 export function paperPlan(job: Job): Promise<LumberPlan> {
-  const found = known.get(job) ?? lumberPlan(job, SMALL);
+  const found = known.get(job) ?? lumberPlan(job, FULL_WORK);
   known.set(job, found);
   return found;
 }

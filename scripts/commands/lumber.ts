@@ -4,9 +4,6 @@ import { EXIT } from '../exit.ts';
 import type { Request } from '../input/read-request.ts';
 import { withRequest } from '../input/with-request.ts';
 
-/** Work of a full search: some seconds for twenty boards (measured). */
-const WORK = { strips: 3_000_000, cuts: 600 } as const;
-
 /** What to buy for a design, how far the boards at hand go, and what comes out of each. */
 export const lumber: Command = {
   name: 'lumber',
@@ -22,7 +19,7 @@ async function planLumber(
   { ref, design, values, shop, records }: Request,
   { options, reporter }: Call,
 ): Promise<Result> {
-  const { lumberData, lumberPlan, lumberReport, makeJob, tableText } = await import('tablewright');
+  const { FULL_WORK, lumberData, lumberPlan, lumberReport, makeJob, tableText } = await import('tablewright');
   const { units = design.units } = options;
   const job = makeJob(design, values, shop, records);
   let stopped = false;
@@ -40,7 +37,7 @@ async function planLumber(
     await nextTurn();
     return stopped;
   };
-  const plan = await lumberPlan(job, { ...WORK, onProgress });
+  const plan = await lumberPlan(job, { ...FULL_WORK, onProgress });
   process.off('SIGINT', stop);
   const sections = lumberReport(job, plan, units).flatMap(({ title, lines, table }) => [
     reporter.paint('bold', title),

@@ -2,5 +2,6 @@
 import { checksBench } from './checks-bench.ts';
 import { pageBench } from './page-bench.ts';
 import { solidsBench } from './solids-bench.ts';
+import { viewsBench } from './views-bench.ts';
 
-for (const bench of [solidsBench, checksBench, pageBench]) console.log(`${await bench()}\n`);
+for (const bench of [solidsBench, checksBench, viewsBench, pageBench]) console.log(`${await bench()}\n`);

@@ -8,7 +8,7 @@ export const BAD_LINES: readonly BadInput[] = [
   {
     name: 'command like no other',
     args: ['furnish'],
-    says: ['there is no command furnish', 'there are list, params, check, lists, build and watch'],
+    says: ['there is no command furnish', 'there are list, params, check, lists, lumber, build and watch'],
   },
   {
     name: 'misspelt option, its value no design',

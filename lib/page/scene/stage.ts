@@ -52,7 +52,7 @@ export function makeStage(): Stage | undefined {
   key.shadow.radius = 5;
   key.shadow.normalBias = 3;
   key.shadow.intensity = 0.9;
-  const fill = new DirectionalLight(new Color('#dfe9ff'), 0.55);
+  const fill = new DirectionalLight(new Color('#e9eefb'), 0.95);
   const below = new DirectionalLight(new Color('#fff3e2'), 0.5);
   const sky = new HemisphereLight(new Color('#fffaf2'), new Color('#b7a48f'), 1.25);
   sky.position.set(0, 0, 1);

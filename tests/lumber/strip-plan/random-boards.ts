@@ -1,6 +1,6 @@
-import type { Board, Defect } from '../../../lib/model/records.ts';
 import type { StripProblem, StripSettings } from '../../../lib/derive/lumber/strip-plan/strip-problem.ts';
 import { STRIP_SETTINGS } from '../../../lib/derive/lumber/strip-plan/strip-settings.ts';
+import type { Board, Defect } from '../../../lib/model/records.ts';
 import { pick, randomFrom } from '../../tables/random.ts';
 
 /** Dressed thickness of the stock drawn from, mm: 5/4, 6/4 and 8/4, as if two layers were meant. Invented. */

@@ -1,8 +1,8 @@
 import type { Incumbent } from './arrange.ts';
 import { firstCells, fits } from './cells.ts';
 import { judge } from './judge.ts';
-import { mostReserve, type Row } from './slide.ts';
 import { seeded } from './seeded.ts';
+import { mostReserve, type Row } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
 
 /** Cost of a mm that a stack or the row is short of, while no plan is found yet (tried on random piles). */

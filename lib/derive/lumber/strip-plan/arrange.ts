@@ -103,8 +103,7 @@ class Arranging {
     if (j === model.strips - 1 && model.mirrors && this.order[0]! > i) return false;
     this.order[j] = i;
     this.single[j] = label.alone.has(i);
-    const room =
-      incumbent.value - model.prices.alike - label.cost - tone - this.toneToCome(i) - this.flipCost(j, i);
+    const room = incumbent.value - model.prices.alike - label.cost - tone - this.toneToCome(i) - this.flipCost(j, i);
     if (room <= 0) return false;
     return this.canStand(j, i, width, this.leastReserve(room));
   }

@@ -1,10 +1,9 @@
 import { arrange, type Effort, type Incumbent } from './arrange.ts';
 import { Heap } from './heap.ts';
-import { type Label, labelReserve, reserveCost } from './label.ts';
+import { flipExtra, type Label, labelOf, labelReserve, reserveCost } from './label.ts';
 import { Relaxation, type Span } from './multipliers.ts';
 import { requirementsOf } from './requirements.ts';
-import { roleSteps, type RoleState } from './role-steps.ts';
-import { BOTTOM, type RoleTable, SHOW, SINGLE, stateAt } from './role-table.ts';
+import { type Opened, opened, walkRoles } from './role-walk.ts';
 import type { StripModel } from './strip-model.ts';
 import { byTone, toneWindows } from './tone-window.ts';
 
@@ -16,35 +15,26 @@ interface SpanEntry {
   readonly multipliers: readonly number[];
 }
 
-/** A span opened: boards get their roles one by one, by falling width. */
-interface Opened {
-  readonly span: Span;
-  readonly table: RoleTable;
-  readonly fixed: number;
-}
-
-interface RoleEntry {
-  readonly kind: 'roles';
+/** A span opened: its ways to give roles to boards, by rising bound; those below the key are done. */
+interface OpenEntry {
+  readonly kind: 'open';
   readonly key: number;
+  readonly span: Span;
   readonly opened: Opened;
-  /** Boards with a role. */
-  readonly count: number;
-  readonly state: RoleState;
-  /** Cost so far, requirements paid for. */
-  readonly price: number;
-  readonly role: number;
-  readonly before?: RoleEntry;
+  /** How far the bound rises in the next stretch. */
+  readonly stride: number;
 }
 
 /** A label to be arranged, its first show boards given. */
 interface LabelEntry {
   readonly kind: 'label';
   readonly key: number;
+  readonly roles: Uint8Array;
   readonly label: Label;
   readonly first: readonly number[];
 }
 
-type Entry = SpanEntry | RoleEntry | LabelEntry;
+type Entry = SpanEntry | OpenEntry | LabelEntry;
 
 /** Spans are halved down to this many mm of reserve (tried: finer costs more tables than it saves labels). */
 const FINEST_SPAN = 0.4;
@@ -55,8 +45,13 @@ const HALVED_STEPS = 25;
 const LABEL_EFFORT = 20_000;
 /** Cost of a mm of blank that is not covered, to begin with (of the size found on random piles). */
 const FIRST_WIDTH_PRICE = 0.03;
-/** Work of one table, and of one role entry, in orders looked at (measured roughly). */
+/** A stretch of a span: part of its bound at first, how much longer the next one is, and the states it may take. */
+const FIRST_STRIDE = 0.004;
+const STRIDE_GROWTH = 1.4;
+const STRETCH_STATES = 100_000;
+/** Work of a table, and states walked through in a unit of work (an order looked at; measured roughly). */
 const TABLE_WORK = 40;
+const STATES_PER_WORK = 2;
 
 /**
  * Best first over everything that is still possible, each with a lower bound of its cost: spans of tone and reserve, boards
@@ -114,7 +109,7 @@ export class LabelSearch {
     }
     const entry = this.heap.pop();
     if (entry.kind === 'span') this.openSpan(entry);
-    else if (entry.kind === 'roles') this.giveRoles(entry);
+    else if (entry.kind === 'open') this.giveRoles(entry);
     else this.arrangeLabel(entry);
   }
 
@@ -143,64 +138,50 @@ export class LabelSearch {
     }
     this.work += TABLE_WORK;
     const { table, fixed } = this.relaxation.table(span, multipliers);
-    const opened: Opened = { span, table, fixed };
-    this.heap.push({ kind: 'roles', key: entry.key, opened, count: 0, state: { begun: 0, open: 0 }, price: 0, role: 0 });
+    const requirements = this.relaxation.requirements(span);
+    this.heap.push({
+      kind: 'open',
+      key: entry.key,
+      span,
+      opened: opened(this.model, table, fixed, requirements, span.low),
+      stride: FIRST_STRIDE * Math.abs(entry.key),
+    });
   }
 
-  private giveRoles(entry: RoleEntry): void {
-    this.work++;
-    const { opened, count, state } = entry;
-    const { table, fixed } = opened;
-    if (count === this.order.length) {
-      this.pushLabel(entry);
+  /** The next stretch of a span; a shorter one when it holds too much. */
+  private giveRoles(entry: OpenEntry): void {
+    const { key, span } = entry;
+    for (let stride = entry.stride; ; stride /= 4) {
+      const labels: LabelEntry[] = [];
+      const below = Math.min(key + stride, this.ceiling);
+      const last = stride < 1e-3 * entry.stride;
+      const most = last ? Number.POSITIVE_INFINITY : STRETCH_STATES;
+      const found = (roles: Uint8Array): void => this.noteLabel(labels, span, key, roles);
+      const states = walkRoles(this.model, entry.opened, key, below, most, found);
+      this.work += (states ?? most) / STATES_PER_WORK;
+      if (states === undefined) continue;
+      for (const label of labels) this.pushLabel(label);
+      if (below < this.ceiling) this.heap.push({ ...entry, key: below, stride: stride * STRIDE_GROWTH });
       return;
     }
-    const i = this.order[count]!;
-    const next = table.values[count + 1]!;
-    for (const step of roleSteps(this.model, i, table.roles[i]!, state, table.prices)) {
-      const price = entry.price + step.price;
-      const key = price + next[stateAt(this.model.strips, step.to.begun, step.to.open)]! + fixed;
-      if (key >= this.ceiling || key === Number.POSITIVE_INFINITY) continue;
-      this.heap.push({
-        kind: 'roles',
-        key: Math.max(key, entry.key),
-        opened,
-        count: count + 1,
-        state: step.to,
-        price,
-        role: step.role,
-        before: entry,
-      });
-    }
   }
 
-  private pushLabel(entry: RoleEntry): void {
+  private noteLabel(labels: LabelEntry[], span: Span, least: number, roles: Uint8Array): void {
     const { model } = this;
-    const { span } = entry.opened;
-    const label = this.labelOf(entry);
+    const label = labelOf(model, this.tones, roles, span.window.cost);
     const reserve = labelReserve(model, label);
     if (reserve === undefined || reserve < span.low - 1e-9) return;
-    const key = label.cost + label.range + reserveCost(model, Math.min(reserve, span.high));
-    if (key >= this.ceiling) return;
-    const name = `${label.shows.join()}|${[...label.alone].join()}|${label.bottoms.join()}`;
-    if (this.solved.has(name)) return;
-    this.solved.add(name);
-    this.heap.push({ kind: 'label', key: Math.max(key, entry.key), label, first: [] });
+    const key = label.cost + flipExtra(model, label) + label.range + reserveCost(model, Math.min(reserve, span.high));
+    if (key < this.ceiling)
+      labels.push({ kind: 'label', key: Math.max(key, least), roles: roles.slice(), label, first: [] });
   }
 
-  private labelOf(entry: RoleEntry): Label {
-    const { model } = this;
-    const roles = new Map<number, number>();
-    for (let at: RoleEntry | undefined = entry; at?.before !== undefined; at = at.before) {
-      roles.set(this.order[at.count - 1]!, at.role);
-    }
-    const having = (role: number): number[] => this.tones.filter((i) => (roles.get(i)! & role) !== 0);
-    const shows = having(SHOW | SINGLE);
-    const bottoms = having(BOTTOM);
-    let cost = 0;
-    for (const i of shows) cost += Math.min(model.showCost[2 * i]!, model.showCost[2 * i + 1]!);
-    for (const i of bottoms) cost += model.bottomCost[i]!;
-    return { shows, alone: new Set(having(SINGLE)), bottoms, cost, range: entry.opened.span.window.cost };
+  /** A label met in several spans is arranged once, for all reserves. */
+  private pushLabel(entry: LabelEntry): void {
+    const name = String.fromCharCode(...entry.roles);
+    if (this.solved.has(name)) return;
+    this.solved.add(name);
+    this.heap.push(entry);
   }
 
   private arrangeLabel(entry: LabelEntry): void {

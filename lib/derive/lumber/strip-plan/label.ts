@@ -1,3 +1,5 @@
+import { aloneReserve } from './alone-reserve.ts';
+import { BOTTOM, SHOW, SINGLE } from './role-table.ts';
 import type { StripModel } from './strip-model.ts';
 
 /** Which boards are used for what; their order and pairs are open. */
@@ -10,6 +12,37 @@ export interface Label {
   readonly cost: number;
   /** Cost of the distance between the lightest and the darkest show board. */
   readonly range: number;
+}
+
+/** The label of roles given to boards; `tones` are the boards from the lightest to the darkest. */
+export function labelOf(model: StripModel, tones: readonly number[], roles: Uint8Array, range: number): Label {
+  const having = (role: number): number[] => tones.filter((i) => (roles[i]! & role) !== 0);
+  const shows = having(SHOW | SINGLE);
+  const bottoms = having(BOTTOM);
+  let cost = 0;
+  for (const i of shows) cost += Math.min(model.showCost[2 * i]!, model.showCost[2 * i + 1]!);
+  for (const i of bottoms) cost += model.bottomCost[i]!;
+  return { shows, alone: new Set(having(SINGLE)), bottoms, cost, range };
+}
+
+/**
+ * What the flips cost at least over each show board on its better side: where bark up and bark down alternate but for v pairs
+ * of neighbors, their counts differ by at most v + 1. For every count up, the boards that lose least lie so.
+ */
+export function flipExtra(model: StripModel, { shows }: Label): number {
+  const rings = model.prices.of.rings;
+  if (rings === 0) return 0;
+  const { showCost } = model;
+  const gains = shows.map((i) => showCost[2 * i]! - showCost[2 * i + 1]!).sort((a, b) => a - b);
+  // Cost of `up` boards bark up, over the better sides: a board of gain g loses max(0, g) up, max(0, -g) down.
+  let extra = gains.reduce((sum, g) => sum + Math.max(0, -g), 0);
+  let best = Number.POSITIVE_INFINITY;
+  for (let up = 0; up <= shows.length; up++) {
+    const uneven = Math.max(0, Math.abs(2 * up - shows.length) - 1);
+    if (extra + rings * uneven < best) best = extra + rings * uneven;
+    if (up < shows.length) extra += gains[up]!;
+  }
+  return Number.isFinite(best) ? Math.max(0, best) : 0;
 }
 
 const falling = (values: number[]): number[] => values.sort((a, b) => b - a);
@@ -40,22 +73,6 @@ export function labelReserve(model: StripModel, { shows, alone, bottoms }: Label
     filled += widths[k]!;
   }
   return Math.min(most, aloneReserve(model, pairs, single));
-}
-
-/**
- * The most reserve by the single boards: all strips of two layers and the thicker single boards together fill at most this much
- * of the middle, and the inner edge of the next single board lies no farther out than half of it.
- */
-function aloneReserve(model: StripModel, pairs: readonly number[], single: readonly number[]): number {
-  const thickest = [...single].sort((a, b) => model.thick[b]! - model.thick[a]!);
-  let filled = pairs.reduce((sum, w) => sum + w, 0);
-  let most = Number.POSITIVE_INFINITY;
-  for (const i of thickest) {
-    const away = Math.min(filled / 2, model.half - model.problem.settings.leastWidth);
-    most = Math.min(most, model.thick[i]! - model.base + model.slope * Math.max(0, away));
-    filled += model.width[i]!;
-  }
-  return most;
 }
 
 /** Cost of the reserve missing below the cap, at most a given one. */

@@ -1,5 +1,6 @@
+import { cheapest } from './cheapest-roles.ts';
 import { type Requirement, requirementsOf } from './requirements.ts';
-import { closes, roleSteps, type RoleState } from './role-steps.ts';
+import { given } from './role-steps.ts';
 import { fillTable, type RoleTable, rolePrices, stateAt, tableRows } from './role-table.ts';
 import type { StripModel } from './strip-model.ts';
 import { type ToneWindow, windowRoles } from './tone-window.ts';
@@ -82,7 +83,13 @@ export class Relaxation {
   ): Priced {
     const { prices, problem } = this.model;
     const roles = windowRoles(this.model, this.tones, window, low);
-    const table = fillTable(this.model, this.order, roles, rolePrices(this.model, requirements, multipliers, true), rows);
+    const table = fillTable(
+      this.model,
+      this.order,
+      roles,
+      rolePrices(this.model, requirements, multipliers, true),
+      rows,
+    );
     const paid = requirements.reduce((sum, r, c) => sum + multipliers[c]! * r.needPerReserve, 0);
     const reserve = paid > prices.of.reserve ? low : high;
     const needs = requirements.reduce((sum, r, c) => sum + multipliers[c]! * r.need, 0);
@@ -94,29 +101,9 @@ export class Relaxation {
   private missing(requirements: readonly Requirement[], { table, reserve }: Priced): number[] {
     const { model } = this;
     const missing = requirements.map((r) => r.need + r.needPerReserve * reserve);
-    let state: RoleState = { begun: 0, open: 0 };
-    for (let q = 0; q < this.order.length; q++) {
-      const i = this.order[q]!;
-      const next = table.values[q + 1]!;
-      let best = Number.POSITIVE_INFINITY;
-      let chosen: ReturnType<typeof roleSteps>[number] | undefined;
-      for (const step of roleSteps(model, i, table.roles[i]!, state, table.prices)) {
-        const total = step.price + next[stateAt(model.strips, step.to.begun, step.to.open)]!;
-        if (total < best) [best, chosen] = [total, step];
-      }
-      if (chosen === undefined) return missing.map(() => 0);
-      for (let c = 0; c < missing.length; c++) missing[c]! -= given(model, requirements[c]!, i, chosen.role, state);
-      state = chosen.to;
+    for (const { i, role, rank } of cheapest(model, table)) {
+      for (let c = 0; c < missing.length; c++) missing[c]! -= given(model, requirements[c]!, i, role, rank);
     }
     return missing;
   }
-}
-
-/** What a board in a role gives to a requirement, with the strip that it closes. */
-export function given(model: StripModel, r: Requirement, i: number, role: number, state: RoleState): number {
-  const rank = closes(role, state);
-  if (role === 4) return r.single[i]! + r.share[rank!]! * r.singleWidth[i]!;
-  const width = rank === undefined ? 0 : r.share[rank]! * model.width[i]!;
-  if (role === 1) return r.show[i]! + width;
-  return role === 2 ? r.bottom[i]! + width : 0;
 }

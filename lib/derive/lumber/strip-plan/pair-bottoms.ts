@@ -161,7 +161,8 @@ class Pairer {
     const reserve = mostReserve(model, { edges: this.edges, spare: this.spare });
     const cap = model.problem.settings.reserveCap;
     const missing = model.prices.counted('reserve', cap - Math.min(cap, reserve));
-    if (reserve < -1e-9 || this.cost + model.prices.of.reserve * missing >= incumbent.value - model.prices.alike) return;
+    if (reserve < -1e-9 || this.cost + model.prices.of.reserve * missing >= incumbent.value - model.prices.alike)
+      return;
     this.found([...this.bottoms]);
   }
 }

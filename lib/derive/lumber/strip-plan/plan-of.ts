@@ -1,6 +1,6 @@
 import type { Judged } from './judge.ts';
 import { FLIPS, faceUp, type StripModel } from './strip-model.ts';
-import type { BoardPlace, StripPlan, StripPlace } from './strip-plan.ts';
+import type { BoardPlace, StripPlace, StripPlan } from './strip-plan.ts';
 import type { Laid } from './underside-cost.ts';
 
 /** The plan of a judged arrangement, in the maker's words. */

@@ -96,10 +96,7 @@ export function fillTable(
 }
 
 export const tableRows = (model: StripModel): Float64Array[] =>
-  Array.from(
-    { length: model.boards.length + 1 },
-    () => new Float64Array((model.strips + 1) * span(model.strips)),
-  );
+  Array.from({ length: model.boards.length + 1 }, () => new Float64Array((model.strips + 1) * span(model.strips)));
 
 function fillRow(
   model: StripModel,

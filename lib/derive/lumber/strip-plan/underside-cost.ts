@@ -1,5 +1,5 @@
-import { startsOf, undersideArea } from './defect-areas.ts';
 import type { Arrangement } from './arrangement.ts';
+import { startsOf, undersideArea } from './defect-areas.ts';
 import { FLIPS, type Flip, faceUp, type StripModel } from './strip-model.ts';
 
 /** How a board lies once its strip has its place. */
