@@ -32,6 +32,12 @@ export function arrange(
   return new Arranging(model, label, incumbent, effort).run(first);
 }
 
+/** Mm that a strip with each show board can be wide: no wider than the widest bottom board, unless it is a strip alone. */
+export function reachOf(model: StripModel, label: Label): Float64Array {
+  const widest = Math.max(0, ...label.bottoms.map((b) => model.width[b]!));
+  return model.width.map((w, i) => (label.alone.has(i) ? w : Math.min(w, widest)));
+}
+
 class Arranging {
   private readonly model: StripModel;
   private readonly label: Label;
@@ -45,7 +51,9 @@ class Arranging {
   private readonly fits: Int32Array;
   private readonly matching: Matching;
   private readonly pairing: Pairing;
-  /** mm of all show boards side by side, and how much of it narrower bottom boards may take. */
+  /** mm that a strip with a show board can be wide at most. */
+  private readonly reach: Float64Array;
+  /** mm of all strips side by side at most, and how much of it narrower bottom boards may take. */
   private readonly broad: number;
   private readonly loss: number;
 
@@ -57,9 +65,11 @@ class Arranging {
     this.used = new Uint8Array(model.boards.length);
     this.flips = new Float64Array(2 * model.strips);
     this.fits = new Int32Array(model.strips);
-    this.matching = new Matching(label.bottoms.length);
-    this.pairing = { model, label, incumbent, effort };
-    this.broad = label.shows.reduce((sum, i) => sum + model.width[i]!, 0);
+    this.matching = new Matching(label.bottoms.length, model.strips);
+    this.matching.start(0);
+    this.reach = reachOf(model, label);
+    this.pairing = { model, label, reach: this.reach, incumbent, effort };
+    this.broad = label.shows.reduce((sum, i) => sum + this.reach[i]!, 0);
     this.loss = this.broad - 2 * model.half;
   }
 
@@ -69,7 +79,7 @@ class Arranging {
       const step = this.toneStep(j, i);
       if (!this.place(j, i, width, tone + step)) return true;
       this.used[i] = 1;
-      width += this.model.width[i]!;
+      width += this.reach[i]!;
       tone += step;
     }
     return this.next(first.length, width, tone);
@@ -84,7 +94,7 @@ class Arranging {
       const step = this.toneStep(j, i);
       if (!this.place(j, i, width, tone + step)) continue;
       this.used[i] = 1;
-      const whole = this.next(j + 1, width + this.model.width[i]!, tone + step);
+      const whole = this.next(j + 1, width + this.reach[i]!, tone + step);
       this.used[i] = 0;
       if (!whole) return false;
     }
@@ -146,18 +156,19 @@ class Arranging {
    */
   private canStand(j: number, i: number, width: number, reserve: number): boolean {
     const { model, label } = this;
-    const right = this.broad - width - model.width[i]!;
+    const right = this.broad - width - this.reach[i]!;
     const inner = Math.max(0, width - model.half, right - model.half);
     const want = model.base - model.slope * inner + reserve - model.thick[i]! - 1e-9;
-    if (this.single[j]) return want <= 0;
     let fits = 0;
-    label.bottoms.forEach((b, bit) => {
-      const use = model.uses[b]!;
-      const serves = model.thick[b]! >= want && model.width[i]! - model.width[b]! <= this.loss + 1e-9;
-      if (serves && (use.strips >> j) & 1) fits |= 1 << bit;
-    });
+    if (!this.single[j]) {
+      for (let bit = 0; bit < label.bottoms.length; bit++) {
+        const b = label.bottoms[bit]!;
+        const wide = this.reach[i]! - model.width[b]! <= this.loss + 1e-9;
+        if (wide && model.thick[b]! >= want && (model.uses[b]!.strips >> j) & 1) fits |= 1 << bit;
+      }
+    } else if (want > 0) return false;
     this.fits[j] = fits;
-    return this.matching.serves(this.fits, 0, j + 1, this.single);
+    return this.matching.add(this.fits, j, this.single[j]!);
   }
 
   private finish(tone: number): boolean {

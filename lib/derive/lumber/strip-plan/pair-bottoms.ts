@@ -8,6 +8,8 @@ import type { StripModel } from './strip-model.ts';
 export interface Pairing {
   readonly model: StripModel;
   readonly label: Label;
+  /** mm that a strip with a show board can be wide at most. */
+  readonly reach: Float64Array;
   readonly incumbent: Incumbent;
   readonly effort: Effort;
 }
@@ -49,7 +51,7 @@ class Pairer {
     this.cost = cost;
     this.found = found;
     this.single = shows.map((i) => label.alone.has(i));
-    this.matching = new Matching(label.bottoms.length);
+    this.matching = new Matching(label.bottoms.length, model.strips);
     this.edges = new Float64Array(model.strips + 1);
     this.spare = new Float64Array(model.strips);
     this.fits = new Int32Array(model.strips);
@@ -128,31 +130,40 @@ class Pairer {
 
   /** Every strip from j on can have a bottom board of its own that is thick and wide enough, as far as can be told. */
   private canGoOn(j: number, reserve: number): boolean {
-    const { model, label } = this.pairing;
-    const { width, thick, half, slope } = model;
+    const { model, reach } = this.pairing;
+    const { half } = model;
     let rest = 0;
-    for (let q = j; q < model.strips; q++) rest += width[this.shows[q]!]!;
+    for (let q = j; q < model.strips; q++) rest += reach[this.shows[q]!]!;
     const loss = this.edges[j]! + rest - 2 * half;
     if (loss < -1e-9) return false;
     let left = this.edges[j]!;
+    this.matching.start(j);
     for (let q = j; q < model.strips; q++) {
-      const show = this.shows[q]!;
-      rest -= width[show]!;
+      const wide = reach[this.shows[q]!]!;
+      rest -= wide;
       const inner = Math.max(0, left - half, rest - half);
-      left += width[show]!;
-      const want = model.base - slope * inner + reserve - thick[show]! - 1e-9;
-      this.fits[q] = 0;
-      if (this.single[q]) {
-        if (want > 0) return false;
-        continue;
-      }
+      left += wide;
+      if (!this.canStand(q, inner, reserve, loss)) return false;
+    }
+    return true;
+  }
+
+  /** Strip q can have a bottom board of its own, its inner edge that far from the center line. */
+  private canStand(q: number, inner: number, reserve: number, loss: number): boolean {
+    const { model, label, reach } = this.pairing;
+    const { thick, width, uses } = model;
+    const show = this.shows[q]!;
+    const want = model.base - model.slope * inner + reserve - thick[show]! - 1e-9;
+    let fits = 0;
+    if (!this.single[q]) {
       for (let bit = 0; bit < label.bottoms.length; bit++) {
         const b = label.bottoms[bit]!;
-        const serves = !this.taken[b] && thick[b]! >= want && width[show]! - width[b]! <= loss + 1e-9;
-        if (serves && (model.uses[b]!.strips >> q) & 1) this.fits[q]! |= 1 << bit;
+        const serves = !this.taken[b] && thick[b]! >= want && reach[show]! - width[b]! <= loss + 1e-9;
+        if (serves && (uses[b]!.strips >> q) & 1) fits |= 1 << bit;
       }
-    }
-    return this.matching.serves(this.fits, j, model.strips, this.single);
+    } else if (want > 0) return false;
+    this.fits[q] = fits;
+    return this.matching.add(this.fits, q, this.single[q]!);
   }
 
   private tell(): void {
