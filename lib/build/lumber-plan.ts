@@ -34,6 +34,9 @@ export interface LumberWork {
 /** Of a build and of the command alike, so that papers and screen tell the same plan: about a second for twenty boards (measured). */
 export const FULL_WORK: LumberWork = { strips: 3_000_000, cuts: 600 };
 
+/** mm, what a rule is read to: 1/32 in, or 1 mm (our convention); positions of cuts are printed to that. */
+const RULE = { in: 25.4 / 32, mm: 1 } as const;
+
 /** Work between two looks at the caller. */
 const STRETCH = { strips: 5_000, cuts: 4 } as const;
 
@@ -53,6 +56,7 @@ export async function lumberPlan(job: Job, work: LumberWork): Promise<LumberPlan
   const spoken = plan?.strips.flatMap(({ show, bottom }) => [show.mark, ...(bottom ? [bottom.mark] : [])]) ?? [];
   const jobs = cutJobs(ofClassesAtHand(cutList, boards, spoken), boards, {
     kerf: shop.lumber.kerf,
+    step: RULE[design.units],
     without: (row) => row.kind === 'strip',
     together: (row) => (wishes.matchPosts && row.kind === 'post' ? row.name : undefined),
     spoken,

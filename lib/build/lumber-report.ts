@@ -7,6 +7,7 @@ import type { Table } from './cut-list-table.ts';
 import { cutPlanTable } from './cut-plan-table.ts';
 import type { Job } from './job.ts';
 import type { LumberPlan } from './lumber-plan.ts';
+import { proofText } from './plan-proof.ts';
 import { stripPlanTable, tallyTable } from './strip-plan-table.ts';
 
 /** A stretch of the report on lumber: a heading, sentences, and a table when there is one. */
@@ -33,11 +34,9 @@ export function lumberReport(job: Job, plan: LumberPlan, units: UnitSystem): Lum
 
 function stripSections({ strips, stopped }: LumberPlan, units: UnitSystem): LumberSection[] {
   if (!strips) return [];
-  const { plan, bound, gap = 0, done, work } = strips.status;
+  const { plan, bound, done, work } = strips.status;
   if (!plan) return [{ title: 'Strip plan: there is none', lines: [whyNone(strips, units)] }];
-  const proof = done
-    ? 'nothing is better'
-    : `no plan is below ${formatNumber(bound, 2)}, a gap of ${formatNumber(gap * 100, 1)} %${stopped ? '; it was stopped' : ''}`;
+  const proof = `${proofText(strips.status)}${done ? '' : ` (none is below ${formatNumber(bound, 2)})`}${stopped ? '; it was stopped' : ''}`;
   const lines = [
     `cost ${formatNumber(plan.value, 2)}; ${proof}; ${work} steps`,
     `least reserve over the wedge ${formatLength(plan.reserve, units, 'down')}; left over: ${plan.unused.join(', ') || 'none'}`,
@@ -74,10 +73,8 @@ function progressText(
 ): string {
   const left = misfits.map((misfit) => misfitText(misfit, units)).join('; ');
   if (!plan) return `no plan; ${left || 'the search has not found one yet'}`;
-  const proof =
-    state === 'optimal'
-      ? 'nothing is better'
-      : `none below ${formatNumber(bound, 1)}, a gap of ${formatNumber(gap * 100, 1)} %`;
+  const done = state === 'optimal';
+  const proof = `${proofText({ done, gap })}${done ? '' : ` (none is below ${formatNumber(bound, 1)})`}`;
   const cost = `boards for ${formatNumber(value, 1)} (${unit}), ${formatNumber(plan.yield * 100, 0)} % of them in parts`;
   return [`${cost}; ${proof}`, left].filter(Boolean).join('; ');
 }

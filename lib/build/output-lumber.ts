@@ -1,3 +1,6 @@
+import { type CutBoardOnPage, cutDiagramPages } from '../derive/drawings/cut-diagram-pages.ts';
+import { stripPlanDrawing } from '../derive/drawings/strip-plan-drawing.ts';
+import type { Board } from '../model/records.ts';
 import { csv } from '../writers/csv.ts';
 import { writeSvg } from '../writers/svg.ts';
 import { buyingTable } from './buying-table.ts';
@@ -5,9 +8,9 @@ import type { Table } from './cut-list-table.ts';
 import { cutPlanTable } from './cut-plan-table.ts';
 import { SPITE, warningOf } from './forced.ts';
 import type { Job } from './job.ts';
-import { cutDrawing, stripDrawing } from './lumber-drawings.ts';
-import { paperPlan } from './lumber-plan.ts';
+import { type LumberPlan, paperPlan } from './lumber-plan.ts';
 import { type Files, textFile } from './output.ts';
+import { proofText } from './plan-proof.ts';
 import { stripPlanTable } from './strip-plan-table.ts';
 
 /** What to buy; and with a table of boards, which board goes where in the top, and how the rest is cut. */
@@ -23,14 +26,29 @@ export async function lumberFiles(job: Job): Promise<Files> {
   const warning = warningOf(job);
   if (strips?.status.plan) {
     table('lumber/strip-plan.csv', stripPlanTable(strips.status.plan, units));
-    const drawing = stripDrawing(strips.status.plan, strips.problem, title, units, warning);
+    const { revision, date } = design;
+    const heading = { title, revision, date, units, bound: proofText(strips.status), ...(warning ? { warning } : {}) };
+    const drawing = stripPlanDrawing(strips.status.plan, strips.problem, heading);
     files.set('lumber/strip-plan.svg', textFile(writeSvg(drawing)));
   }
   if (cuts.some(({ progress }) => progress.plan)) {
     table('lumber/cut-plan.csv', cutPlanTable(plan, units));
-    files.set('lumber/cut-plan.svg', textFile(writeSvg(cutDrawing(plan, records.boards ?? [], title, warning))));
+    cutDiagramPages(boardsToCut(plan, records.boards ?? []), { title, units, warning }).forEach((page, n) => {
+      files.set(`lumber/cut-plan${n === 0 ? '' : `-${n + 1}`}.svg`, textFile(writeSvg(page)));
+    });
   }
   return files;
+}
+
+/** Every board that is opened, with the class of lumber that it serves. */
+function boardsToCut({ cuts }: LumberPlan, boards: readonly Board[]): CutBoardOnPage[] {
+  return cuts.flatMap(({ job, progress }) =>
+    (progress.plan?.boards ?? []).map((plan) => {
+      const board = boards.find(({ mark }) => mark === plan.board);
+      if (!board) throw new RangeError(`${plan.board} is planned and is no board`);
+      return { board, plan, kerf: progress.plan!.kerf, lumber: job.lumber };
+    }),
+  );
 }
 
 /** The remarks are the last column. */

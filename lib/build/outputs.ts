@@ -50,6 +50,12 @@ export const OUTPUTS: readonly Output[] = [
     files: async (job, { fonts }) => (await import('./output-drawings-pdf.ts')).drawingsPdf(job, fonts),
   },
   {
+    name: 'story-stick',
+    summary: 'a stick at full size with the slots of the top, to print and glue on a lath (PDF)',
+    needs: 'fonts',
+    files: async (job, { fonts }) => (await import('./output-story-stick.ts')).storyStickFiles(job, fonts),
+  },
+  {
     name: 'picture',
     summary: 'a picture of the whole piece (SVG)',
     files: async (job) => (await import('./output-picture.ts')).pictureFile(job),

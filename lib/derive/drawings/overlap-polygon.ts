@@ -6,6 +6,7 @@ const THIN = 1e-3;
 
 /** Where two covers overlap in the view plane, a little drawn in: a convex polygon, empty when they do not. */
 export function overlapPolygon(a: Cover, b: Cover): Vec2[] {
+  if (isBeside(a, b) || isBeside(b, a)) return [];
   let polygon: Vec2[] = a.corners.map(([x, y]) => [x, y]);
   // The sides of `a` too, so that the overlap keeps off the borders of both.
   for (const side of [...b.sides, ...a.sides]) {
@@ -25,4 +26,14 @@ export function overlapPolygon(a: Cover, b: Cover): Vec2[] {
     polygon = kept;
   }
   return polygon;
+}
+
+/** Whether a side of `a` keeps all of `b` out: most pairs, without a polygon. */
+function isBeside({ sides }: Cover, { corners }: Cover): boolean {
+  for (const { a, b, c } of sides) {
+    let isOut = true;
+    for (const p of corners) isOut &&= a * p[0] + b * p[1] + c <= THIN;
+    if (isOut) return true;
+  }
+  return false;
 }

@@ -1,3 +1,4 @@
+import type { Vec3 } from '../../geometry/vec.ts';
 import { type Cover, depthAt } from './cover.ts';
 import { overlapPolygon } from './overlap-polygon.ts';
 import { splitByPlane } from './split-by-plane.ts';
@@ -44,9 +45,12 @@ function pairs(patches: readonly Patch[]): ReadonlySet<number>[] {
     for (let j = i + 1; j < boxes.length && boxes[j]!.left < a.right; j++) {
       const b = boxes[j]!;
       if (a.patch === b.patch || a.low >= b.high || b.low >= a.high) continue;
-      const { front, back } = lead(a.cover, b.cover);
-      if (front) behind[a.patch]!.add(b.patch);
-      if (back) behind[b.patch]!.add(a.patch);
+      const front = !behind[a.patch]!.has(b.patch) && canLead(a.cover, b.cover);
+      const back = !behind[b.patch]!.has(a.patch) && canLead(b.cover, a.cover);
+      if (!front && !back) continue;
+      const leads = leadsOf(a.cover, b.cover);
+      if (front && leads.some((d) => d > CLOSE)) behind[a.patch]!.add(b.patch);
+      if (back && leads.some((d) => d < -CLOSE)) behind[b.patch]!.add(a.patch);
     }
   });
   return behind;
@@ -62,16 +66,31 @@ interface Box {
 }
 
 function boxOf(cover: Cover, patch: number): Box {
-  const x = cover.corners.map((p) => p[0]);
-  const y = cover.corners.map((p) => p[1]);
-  return { cover, patch, left: Math.min(...x), right: Math.max(...x), low: Math.min(...y), high: Math.max(...y) };
+  const [p, q, r] = cover.corners;
+  return {
+    cover,
+    patch,
+    left: Math.min(p[0], q[0], r[0]),
+    right: Math.max(p[0], q[0], r[0]),
+    low: Math.min(p[1], q[1], r[1]),
+    high: Math.max(p[1], q[1], r[1]),
+  };
 }
 
-/** Whether `a` lies in front of `b` somewhere, and whether behind. */
-function lead(a: Cover, b: Cover): { readonly front: boolean; readonly back: boolean } {
-  const leads = overlapPolygon(a, b).map(([x, y]) => depthAt(a, x, y) - depthAt(b, x, y));
-  return { front: leads.some((d) => d > CLOSE), back: leads.some((d) => d < -CLOSE) };
-}
+/** How far a corner must lie off a plane to count as lying on one side of it, mm: far below what `CLOSE` makes of it. */
+const OFF = 1e-9;
+
+/** Whether `a` may lie in front of `b`: a corner of it in front of the plane of `b`, and a corner of `b` behind its own. */
+const canLead = (a: Cover, b: Cover): boolean =>
+  a.corners.some((p) => over(b, p) > OFF) && b.corners.some((p) => over(a, p) < -OFF);
+
+/** Distance of a point from the plane of a cover, mm toward the viewer. */
+const over = ({ normal, offset }: Cover, p: Vec3): number =>
+  normal[0] * p[0] + normal[1] * p[1] + normal[2] * p[2] - offset;
+
+/** How far `a` lies in front of `b` at the corners of their overlap, mm. */
+const leadsOf = (a: Cover, b: Cover): number[] =>
+  overlapPolygon(a, b).map(([x, y]) => depthAt(a, x, y) - depthAt(b, x, y));
 
 interface Sorted {
   /** Every number after those behind it; right when there are no rings. */

@@ -3,9 +3,10 @@ import type { SetHeading, Sheet } from '../../../drawing/sheet.ts';
 import { approvalSheet } from './approval.ts';
 import { sectionSheets } from './section.ts';
 import type { SheetMaker, SheetSource } from './sheet-source.ts';
+import { storyStickSheets } from './story-stick-sheet.ts';
 
 /** The kinds of sheet in the order of the set. */
-const MAKERS: readonly SheetMaker[] = [approvalSheet, sectionSheets];
+const MAKERS: readonly SheetMaker[] = [approvalSheet, sectionSheets, storyStickSheets];
 
 /** All sheets of a piece, numbered. @throws RangeError when one does not fit on its paper at any scale. */
 export function sheetSet(source: SheetSource, heading: SetHeading): Sheet[] {

@@ -1,7 +1,7 @@
 import { placeBlock } from '../../../drawing/arrange.ts';
 import { baseline } from '../../../drawing/baseline.ts';
-import { type Block, block } from '../../../drawing/block.ts';
-import type { Dim } from '../../../drawing/dim.ts';
+import type { Block } from '../../../drawing/block.ts';
+import type { Linear } from '../../../drawing/dim.ts';
 import type { Entity } from '../../../drawing/drawing.ts';
 import type { Pt } from '../../../drawing/entity.ts';
 import { LAYERS } from '../../../drawing/layers.ts';
@@ -112,19 +112,20 @@ function slotMark({ tight: [from, to] }: StickSlot, { gauge, width }: StoryStick
   };
 }
 
-function faceDims({ length, slots, gauge, width }: StoryStick, thickness: Mm, style: Style): Dim[] {
+/** First and last slot from the finished ends, what lies between, over all; the gauge at the right, the thickness at the left. */
+function faceDims({ length, slots, gauge }: StoryStick, thickness: Mm, style: Style): Linear[] {
   const low = -thickness;
   const [first, last] = [slots[0]!, slots.at(-1)!];
-  const below = (from: Mm, to: Mm, level: number): Dim =>
+  const below = (from: Mm, to: Mm, level: number): Linear =>
     levelDim([from, low], [to, low], 'below', levelAt('below', low, level, style));
   const right = levelAt('right', length, 0, style);
   const left = levelAt('left', 0, 0, style);
   return [
     { ...below(0, first.tight[0], 0), placement: { text: 'before' } },
-    below(first.middle, last.middle, 0),
+    ...(first === last ? [] : [below(first.tight[0], last.tight[1], 0)]),
     { ...below(last.tight[1], length, 0), placement: { text: 'after' } },
     below(0, length, 1),
     { ...levelDim([length, -gauge], [length, 0], 'right', right), placement: { text: 'after' } },
-    ...(width > 0 ? [{ ...levelDim([0, low], [0, 0], 'left', left), placement: { text: 'after' as const } }] : []),
+    { ...levelDim([0, low], [0, 0], 'left', left), placement: { text: 'after' } },
   ];
 }

@@ -78,9 +78,7 @@ function stickOf(assembly: Assembly, top: Part, { id, sides }: Joint): StoryStic
     top,
     length,
     slots: tight.map((slot, k) => ({ middle: slot.at[0], tight: spanOf(slot), long: spanOf(long[k]!) })),
-    joints: [
-      { tight: first.part, long: long[0]!.part, thickness: heightAt(underside, length / 2, first.at[1]) },
-    ],
+    joints: [{ tight: first.part, long: long[0]!.part, thickness: heightAt(underside, length / 2, first.at[1]) }],
     gauge: first.at[2],
     width: first.slot.width,
     depth: first.slot.depth,

@@ -2,6 +2,7 @@ import { arrange, type Effort, type Incumbent } from './arrange.ts';
 import { Heap } from './heap.ts';
 import { flipExtra, type Label, labelOf, labelReserve, reserveCost } from './label.ts';
 import { Relaxation, type Span } from './multipliers.ts';
+import { orderBound } from './order-bound.ts';
 import { requirementsOf } from './requirements.ts';
 import { type Opened, opened, walkRoles } from './role-walk.ts';
 import type { StripModel } from './strip-model.ts';
@@ -23,6 +24,8 @@ interface OpenEntry {
   readonly opened: Opened;
   /** How far the bound rises in the next stretch. */
   readonly stride: number;
+  /** States walked through in the last stretch: the next one walks through them again. */
+  readonly states: number;
 }
 
 /** A label to be arranged, its first show boards given. */
@@ -31,6 +34,8 @@ interface LabelEntry {
   readonly key: number;
   readonly roles: Uint8Array;
   readonly label: Label;
+  /** The key knows what the order of the show boards costs. */
+  readonly ordered: boolean;
   readonly first: readonly number[];
 }
 
@@ -51,6 +56,7 @@ const STRIDE_GROWTH = 1.4;
 const STRETCH_STATES = 100_000;
 /** Work of a table, and states walked through in a unit of work (an order looked at; measured roughly). */
 const TABLE_WORK = 40;
+const ORDER_WORK = 100;
 const STATES_PER_WORK = 2;
 
 /**
@@ -70,6 +76,7 @@ export class LabelSearch {
   private window = 0;
   private hint: readonly number[];
   private readonly solved = new Set<string>();
+  private readonly orders = new Map<string, { readonly cost: number; readonly limit: number }>();
 
   constructor(model: StripModel, incumbent: Incumbent) {
     this.model = model;
@@ -145,6 +152,7 @@ export class LabelSearch {
       span,
       opened: opened(this.model, table, fixed, requirements, span.low),
       stride: FIRST_STRIDE * Math.abs(entry.key),
+      states: 0,
     });
   }
 
@@ -155,13 +163,13 @@ export class LabelSearch {
       const labels: LabelEntry[] = [];
       const below = Math.min(key + stride, this.ceiling);
       const last = stride < 1e-3 * entry.stride;
-      const most = last ? Number.POSITIVE_INFINITY : STRETCH_STATES;
+      const most = last ? Number.POSITIVE_INFINITY : STRETCH_STATES + 2 * entry.states;
       const found = (roles: Uint8Array): void => this.noteLabel(labels, span, key, roles);
       const states = walkRoles(this.model, entry.opened, key, below, most, found);
       this.work += (states ?? most) / STATES_PER_WORK;
       if (states === undefined) continue;
       for (const label of labels) this.pushLabel(label);
-      if (below < this.ceiling) this.heap.push({ ...entry, key: below, stride: stride * STRIDE_GROWTH });
+      if (below < this.ceiling) this.heap.push({ ...entry, key: below, stride: stride * STRIDE_GROWTH, states });
       return;
     }
   }
@@ -173,7 +181,7 @@ export class LabelSearch {
     if (reserve === undefined || reserve < span.low - 1e-9) return;
     const key = label.cost + flipExtra(model, label) + label.range + reserveCost(model, Math.min(reserve, span.high));
     if (key < this.ceiling)
-      labels.push({ kind: 'label', key: Math.max(key, least), roles: roles.slice(), label, first: [] });
+      labels.push({ kind: 'label', key: Math.max(key, least), roles: roles.slice(), label, ordered: false, first: [] });
   }
 
   /** A label met in several spans is arranged once, for all reserves. */
@@ -184,8 +192,25 @@ export class LabelSearch {
     this.heap.push(entry);
   }
 
+  /** What the order of the show boards adds to a label; kept by show boards, for as high a limit as was asked. */
+  private orderCost(label: Label): number {
+    const limit = this.ceiling - label.cost;
+    const name = `${label.shows.join()}|${[...label.alone].join()}`;
+    const known = this.orders.get(name);
+    if (known !== undefined && (known.cost < known.limit || known.limit >= limit)) return known.cost;
+    const cost = orderBound(this.model, label, limit);
+    this.work += ORDER_WORK;
+    this.orders.set(name, { cost, limit });
+    return cost;
+  }
+
   private arrangeLabel(entry: LabelEntry): void {
     const { label, first } = entry;
+    if (!entry.ordered) {
+      const key = Math.max(entry.key, label.cost + this.orderCost(label));
+      if (key < this.ceiling) this.heap.push({ ...entry, key, ordered: true });
+      return;
+    }
     const whole = first.length === this.model.strips;
     const effort: Effort = { spent: 0, limit: whole ? Number.POSITIVE_INFINITY : LABEL_EFFORT };
     const finished = arrange(this.model, label, first, this.incumbent, effort);

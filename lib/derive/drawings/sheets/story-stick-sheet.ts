@@ -1,0 +1,84 @@
+import { centeredIn, fits, joined, placeBlock } from '../../../drawing/arrange.ts';
+import { type Block, block, heightOf, moveBlock } from '../../../drawing/block.ts';
+import type { Entity } from '../../../drawing/drawing.ts';
+import type { SetHeading, SheetPlan, SheetRoom } from '../../../drawing/sheet.ts';
+import type { LengthLook } from '../../../drawing/style.ts';
+import type { Mm } from '../../../units/mm.ts';
+import { noteBlock, noteHeights } from './note-block.ts';
+import type { SheetSource } from './sheet-source.ts';
+import { type StoryStick, storySticks } from './story-stick.ts';
+import { stickViews } from './story-stick-drawing.ts';
+import { stickNotes, stickTable } from './story-stick-words.ts';
+import { tableBlock } from './table-block.ts';
+
+/** Slots are cut to 1/64 in or 0.1 mm (common practice, no source). */
+const LOOKS: { readonly [L in LengthLook['system']]: LengthLook } = {
+  in: { system: 'in', denominator: 64, rounding: 'nearest' },
+  both: { system: 'both', denominator: 64, rounding: 'nearest', decimals: 1 },
+  mm: { system: 'mm', decimals: 1 },
+};
+
+/** A stick for the slots of all joints of a top; none when it has no tenons, more when its joints differ. */
+export function storyStickSheets({ assembly }: SheetSource, _heading: SetHeading): SheetPlan[] {
+  return storySticks(assembly).map((stick, k) => ({
+    name: stickName(k),
+    title: k === 0 ? 'Story stick of the top' : `Story stick of the top, ${k + 1}`,
+    look: (lengths) => LOOKS[lengths],
+    draw: (room) => drawn(stick, room),
+  }));
+}
+
+/** "story-stick", "story-stick-2": names of files. */
+export const stickName = (k: number): string => (k === 0 ? 'story-stick' : `story-stick-${k + 1}`);
+
+/** Between views, table and notes; paper mm. */
+const GAP: Mm = 7;
+
+/** Longer lines are hard to read, paper mm. */
+const READABLE: Mm = 190;
+
+/** The table beside the views where there is room for it, else below them; the notes below all. */
+function drawn(stick: StoryStick, { area, style, heading }: SheetRoom): readonly Entity[] | undefined {
+  const [lath, face] = stickViews(stick, style);
+  const views = joined([lath, face]);
+  if (!fits(views, area)) return undefined;
+  const { columns, rows } = stickTable(stick, style.lengths);
+  const words = stickNotes(stick, style.lengths);
+  const gap = GAP * style.scale;
+  const width = Math.min(READABLE, (area.max[0] - area.min[0]) / style.scale);
+  return noteHeights(heading.paper)
+    .flatMap((height): (readonly Entity[] | undefined)[] => {
+      const table = tableBlock(columns, rows, height, style);
+      const notes = noteBlock(words, width, style, height);
+      const beside = joined([views, placeBlock.right(level(table, views), views, gap)]);
+      const below = placeBlock.below(alignedLeft(table, views), views, gap);
+      const narrow = (area.max[0] - area.min[0] - (table.box.max[0] - table.box.min[0]) - gap) / style.scale;
+      return [
+        centeredIn(joined([beside, placeBlock.below(alignedLeft(notes, beside), beside, gap)]), area),
+        ...(narrow < NARROW
+          ? []
+          : [
+              centeredIn(
+                joined([
+                  views,
+                  below,
+                  besideTable(noteBlock(words, Math.min(width, narrow), style, height), below, gap),
+                ]),
+                area,
+              ),
+            ]),
+      ];
+    })
+    .find(Boolean);
+}
+
+/** Notes narrower than this are not worth it, paper mm. */
+const NARROW: Mm = 80;
+
+/** Upper edges in line. */
+const level = (one: Block, of: Block): Block => moveBlock(one, [0, of.box.max[1] - one.box.max[1]]);
+
+const alignedLeft = (one: Block, of: Block): Block => moveBlock(one, [of.box.min[0] - one.box.min[0], 0]);
+
+const besideTable = (notes: Block, table: Block, gap: number): Block =>
+  placeBlock.right(level(notes, table), table, gap);
