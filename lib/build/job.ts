@@ -14,6 +14,7 @@ import { defineShop, type Shop } from '../shop/shop.ts';
 import { defineSite } from '../shop/site.ts';
 import type { Design } from './design.ts';
 import { forcedBy } from './forced.ts';
+import { listedAssembly } from './listed-assembly.ts';
 import { composeOn, fitOf } from './measured-top.ts';
 import { tuneOf } from './tune.ts';
 
@@ -54,10 +55,11 @@ export function makeJob<F extends Fields>(
   const fit = records.underside && fitOf(nominal, records.underside);
   const assembly = fit ? design.compose(values, design.title, { underside: fit.surface }) : nominal;
   const made: Made = { records, nominal, ...(fit ? { fit } : {}) };
-  const list = once(() => cutList(assembly));
+  const listed = once(() => listedAssembly(assembly, nominal));
+  const list = once(() => cutList(listed()));
   const shapes = once(() => shapesOf(assembly));
   const findings = once(() => runChecks(checkContext(design, values, assembly, shop, made)));
-  const needs = once(() => bill(assembly, list()));
+  const needs = once(() => bill(listed(), list()));
   return {
     design: design as unknown as Design,
     values: values as ValuesOf<Fields>,

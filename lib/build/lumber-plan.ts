@@ -1,6 +1,5 @@
 import { cutList as listOf } from '../derive/cut-list/cut-list.ts';
 import { type BuyingList, buyingList } from '../derive/lumber/buying-list.ts';
-import { ofClassesAtHand } from '../derive/lumber/classes-at-hand.ts';
 import { type CutJob, cutJobs } from '../derive/lumber/cut-plan/cut-jobs.ts';
 import type { CutProgress } from '../derive/lumber/cut-plan/cut-search.ts';
 import type { StripStatus } from '../derive/lumber/strip-plan/strip-plan.ts';
@@ -54,7 +53,7 @@ export async function lumberPlan(job: Job, work: LumberWork): Promise<LumberPlan
   const strips = problem && (await searchStrips(problem, work));
   const plan = strips?.status.plan;
   const spoken = plan?.strips.flatMap(({ show, bottom }) => [show.mark, ...(bottom ? [bottom.mark] : [])]) ?? [];
-  const jobs = cutJobs(ofClassesAtHand(cutList, boards, spoken), boards, {
+  const jobs = cutJobs(cutList, boards, {
     kerf: shop.lumber.kerf,
     step: RULE[design.units],
     without: (row) => row.kind === 'strip',

@@ -1,7 +1,7 @@
 import { cutsInStock } from '../derive/checks/cuts-in-stock.ts';
+import { faceTriangles } from '../derive/solids/face-triangles.ts';
 import type { Shape } from '../derive/solids/shapes.ts';
 import { blankOf } from '../derive/solids/solid-of.ts';
-import { triangulate } from '../derive/solids/triangulate.ts';
 import type { PartId } from '../model/part.ts';
 import type { Job } from './job.ts';
 
@@ -16,7 +16,7 @@ export function soundShapes({ assembly, shapes, findings }: Job): Map<PartId, So
     assembly.parts.map((part) => {
       if (!broken.has(part.id)) return [part.id, shapes.get(part.id)!];
       const solid = blankOf(part);
-      return [part.id, { solid, triangles: triangulate(solid) }];
+      return [part.id, { solid, triangles: faceTriangles(solid).corners }];
     }),
   );
 }

@@ -58,7 +58,7 @@ function path(points: readonly Vec2[]): string {
   return grid
     .map(([x, y], k) => {
       const [fromX, fromY] = k === 0 ? [0, 0] : grid[k - 1]!;
-      const [dx, dy] = [number(x - fromX), number(y - fromY)];
+      const [dx, dy] = [`${x - fromX}`, `${y - fromY}`];
       return `${k === 0 ? 'M' : k === 1 ? 'l' : dx.startsWith('-') ? '' : ' '}${dx}${dy.startsWith('-') ? '' : ' '}${dy}`;
     })
     .join('');

@@ -284,7 +284,7 @@ const valueIs = (page: Page, at: string, text: string): Promise<unknown> =>
 
 /** Until every check has looked at the values, fixes included. */
 const settled = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => document.querySelector('.working')?.textContent === 'All is checked.');
+  page.waitForFunction(() => document.querySelector('.working')?.textContent === 'All checks are done.');
 
 function jobWith(design: Design, [at, text]: readonly [string, string]): Job {
   const { values } = readValues(design.params, design.values, [{ path: at, text, from: '' }]);

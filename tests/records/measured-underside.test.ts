@@ -51,7 +51,7 @@ describe('an underside as measured', () => {
     expect(inches.value!).toBeLessThan((INCH / 16) * (14 / 15));
     expect(inches.value!).toBeGreaterThan((INCH / 16) * 0.6);
     expect(inches.because).toMatch(
-      /^line 7, 12 19\/32 in along and 10 in left, is 3\/64 in above the plane through 30 readings/,
+      /^line 7, 12 19\/32 in along and 10 in left, is 3\/64 in above the plane of its half, the farthest of 30 readings/,
     );
     expect(inches.fixes[0]).toMatch(/^take the high spots down: line 7,/);
     expect(bent('reading-table', bump, 'mm')['high spots']!.because).toMatch(

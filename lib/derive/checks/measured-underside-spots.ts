@@ -23,11 +23,15 @@ export function highSpots(context: CheckContext, measured: MeasuredTop): Finding
   const verdict = atMostVerdict(value, FRAME_GAP, MOST);
   const high = off.filter(({ residual }) => residual > FRAME_GAP);
   const rms = planes.map(({ plane, rms }) => `${plane.name} ${fine(context, rms)}`).join(', ');
-  const spots = high.slice(0, NAMED).map((spot) => place(context, spot));
-  const more = high.length > NAMED ? ` and ${high.length - NAMED} more` : '';
+  // A reading on the ridge belongs to both halves: it is named once.
+  const places = [...new Set(high.map((spot) => place(context, spot)))];
+  const spots = places.slice(0, NAMED);
+  const more = places.length > NAMED ? ` and ${places.length - NAMED} more` : '';
+  const rows = new Set(stations.map(({ station }) => station.row)).size;
+  const again = verdict === 'change it' ? `read line ${worst.station.row} again; if it holds, ` : '';
   const advice =
     high.length > 0
-      ? `take the high spots down: ${spots.join('; ')}${more}`
+      ? `${again}take the high spots down: ${spots.join('; ')}${more}`
       : 'nothing stands proud: scribe the bearers to the hollow, or read it again';
   return {
     check: 'high spots',
@@ -37,7 +41,7 @@ export function highSpots(context: CheckContext, measured: MeasuredTop): Finding
     value,
     limit: FRAME_GAP,
     unit: 'mm',
-    because: `${place(context, worst)} is ${fine(context, value)} ${worst.residual > 0 ? 'above' : 'below'} the plane through ${stations.length} readings, the farthest of all; ${fine(context, FRAME_GAP)} is wanted (root mean square: ${rms})`,
+    because: `${place(context, worst)}, is ${fine(context, value)} ${worst.residual > 0 ? 'above' : 'below'} the plane of its half, the farthest of ${rows} readings; ${fine(context, FRAME_GAP)} is wanted (root mean square: ${rms})`,
     fixes: verdict === 'ok' ? [] : [advice],
     source: 'common practice, no source',
   };
@@ -49,5 +53,5 @@ const fine = ({ units }: CheckContext, mm: Mm): string => formatLength(mm, units
 function place(context: CheckContext, { station: { row, along, across } }: StationFit): string {
   const side =
     across === 0 ? 'on the center line' : `${fine(context, Math.abs(across))} ${across < 0 ? 'left' : 'right'}`;
-  return `line ${row}, ${fine(context, along)} along and ${side},`;
+  return `line ${row}, ${fine(context, along)} along and ${side}`;
 }

@@ -108,10 +108,10 @@ function cellsAlong(raster: Raster, a: Vec3, b: Vec3): number[] {
 function columnsIn(raster: Raster, row: number, p: Vec3, q: Vec3): Range {
   const rise = q[1] - p[1];
   const low = raster.low + row * raster.size;
-  const at = (y: number): number => {
-    const t = rise > 0 ? Math.min(1, Math.max(0, (y - p[1]) / rise)) : 0;
-    return p[0] + (q[0] - p[0]) * t;
-  };
-  const [x0, x1] = rise > 0 ? [at(low - MARGIN), at(low + raster.size + MARGIN)] : [p[0], q[0]];
+  if (!(rise > 0)) return columnsOf(raster, p[0] < q[0] ? [p[0], q[0]] : [q[0], p[0]]);
+  const x0 = p[0] + (q[0] - p[0]) * share((low - MARGIN - p[1]) / rise);
+  const x1 = p[0] + (q[0] - p[0]) * share((low + raster.size + MARGIN - p[1]) / rise);
   return columnsOf(raster, x0 < x1 ? [x0, x1] : [x1, x0]);
 }
+
+const share = (t: number): number => Math.min(1, Math.max(0, t));

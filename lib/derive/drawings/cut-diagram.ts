@@ -1,6 +1,5 @@
 import type { Entity } from '../../drawing/drawing.ts';
-import type { Poly, Pt, Solid, Text } from '../../drawing/entity.ts';
-import { heightThatFits, roomFor } from '../../drawing/fit-text.ts';
+import type { Poly, Pt, Solid } from '../../drawing/entity.ts';
 import { hatch } from '../../drawing/hatch.ts';
 import type { Layer } from '../../drawing/layer.ts';
 import { LAYERS } from '../../drawing/layers.ts';
@@ -9,8 +8,9 @@ import type { Board } from '../../model/records.ts';
 import type { Mm } from '../../units/mm.ts';
 import type { BoardPlan, Place } from '../lumber/cut-plan/cut-plan.ts';
 import { CUT, WOOD } from './cut-diagram-layers.ts';
+import { defectWords, partWords } from './cut-diagram-words.ts';
 import { cutNumbers } from './cut-numbers.ts';
-import { freePlace, type Room, roomOf } from './free-place.ts';
+import { type Room, roomOf } from './free-place.ts';
 import { type Running, runningDims } from './running-dims.ts';
 import { type SawLine, sawLines } from './saw-lines.ts';
 
@@ -29,13 +29,6 @@ export interface CutDiagramLook {
   readonly say: (mm: Mm) => string;
 }
 
-/** Heights of lettering in a part or an offcut, paper mm: the first that fits. */
-const MARKS = [3, 2.5, 2, 1.6] as const;
-const SMALL = [1.8, 1.5] as const;
-
-/** Paper mm between mark and size of a part, and left free at the ends of either. */
-const BETWEEN = 1.5;
-
 /** Lines of a defect: closer than those of a section. */
 const DEFECT_LINES = { angle: 45, spacing: 0.9 } as const;
 
@@ -53,7 +46,8 @@ export function cutDiagram({ board, plan, kerf }: CutBoardView, look: CutDiagram
   ];
   const defects = board.defects.map(({ from, to, near, far }) => corners(from, near, to - from, far - near));
   const taken = [...lettered.map((text) => roomOf(text, scale)), ...defects.map(roomOfCorners)];
-  const named = defectWords(board, taken, lines, scale);
+  const parts = plan.placed.map(({ x, y, length, width }) => roomOfCorners(corners(x, y, length, width)));
+  const named = defectWords(board, [...taken, ...parts], lines, scale);
   const numbers = cutNumbers(lines, { ...board, kerf, scale }, [...taken, ...named.map((text) => roomOf(text, scale))]);
   return [
     ...plan.placed.map((place) => area(place)),
@@ -70,12 +64,7 @@ export function cutDiagram({ board, plan, kerf }: CutBoardView, look: CutDiagram
 }
 
 /** What is written along one side: cuts at one place together, with their numbers; last the size of the board. */
-export function running(
-  lines: readonly SawLine[],
-  kind: SawLine['kind'],
-  whole: Mm,
-  say: (mm: Mm) => string,
-): Running[] {
+function running(lines: readonly SawLine[], kind: SawLine['kind'], whole: Mm, say: (mm: Mm) => string): Running[] {
   const places = new Map<number, number[]>();
   for (const line of lines.filter((l) => l.kind === kind)) {
     places.set(line.at, [...(places.get(line.at) ?? []), line.number]);
@@ -134,65 +123,4 @@ function cutLine({ kind, at, from, to }: SawLine, kerf: Mm): Poly {
           [middle, to],
         ];
   return { kind: 'poly', layer: CUT, points, closed: false };
-}
-
-/** Mark and size in the middle of a part: side by side, else the mark alone, upright where it is longer than wide. */
-function partWords(place: Place, mark: string, say: (mm: Mm) => string, scale: number, bold = true): Text[] {
-  const { x, y, length, width } = place;
-  const deep = (heights: readonly number[]): number[] => heights.filter((h) => h * 1.7 * scale <= width);
-  const room = (length / scale) * 0.9;
-  const size = `${say(length)} x ${say(width)}`;
-  const height = heightThatFits(mark, deep(MARKS), room) ?? MARKS.at(-1)!;
-  const set = (text: string, at: Pt, tall: number, more: Partial<Text>): Text => ({
-    kind: 'text',
-    layer: LAYERS.TEXT,
-    text,
-    at,
-    height: tall,
-    valign: 'middle',
-    ...more,
-  });
-  const middle = y + width / 2;
-  const markRoom = roomFor(mark, height, bold);
-  const small = heightThatFits(size, deep(SMALL), room - markRoom - BETWEEN);
-  if (small === undefined) return [set(mark, [x + length / 2, middle], height, { align: 'center', bold })];
-  const start = x + length / 2 - ((markRoom + BETWEEN + roomFor(size, small)) / 2) * scale;
-  return [
-    set(mark, [start, middle], height, { bold }),
-    set(size, [start + (markRoom + BETWEEN) * scale, middle], small, {}),
-  ];
-}
-
-/** What a defect is, beside it where there is room. */
-function defectWords({ defects }: Board, taken: readonly Room[], lines: readonly SawLine[], scale: number): Text[] {
-  const rooms = [
-    ...taken,
-    ...lines.map(({ kind, at, from, to }): Room => {
-      return kind === 'rip' ? { low: [from, at], high: [to, at] } : { low: [at, from], high: [at, to] };
-    }),
-  ];
-  return defects.flatMap(({ what, from, to, near, far }) => {
-    const middle = (near + far) / 2;
-    const set = (at: Pt, align: 'left' | 'center' | 'right'): Text => ({
-      kind: 'text',
-      layer: LAYERS.TEXT,
-      text: what,
-      at,
-      height: SMALL[1],
-      valign: 'middle',
-      align,
-    });
-    const off = BETWEEN * scale;
-    const found = freePlace(
-      [
-        set([to + off / 2, middle], 'left'),
-        set([from - off / 2, middle], 'right'),
-        set([(from + to) / 2, far + off], 'center'),
-        set([(from + to) / 2, near - off], 'center'),
-      ],
-      rooms,
-      scale,
-    );
-    return found ? [found] : [];
-  });
 }

@@ -9,7 +9,7 @@ const HEIGHT = 1.6;
 const OFF = 0.8;
 
 /** Where along its line, short of its ends, a number is tried. */
-const SHARES = [0, 1, 0.1, 0.9, 0.2, 0.8, 0.35, 0.65, 0.5];
+const SHARES = [0, 1, ...Array.from({ length: 19 }, (_, n) => 0.05 * (n + 1))];
 
 /** The board, its kerf and scale. */
 interface Frame {
@@ -24,16 +24,19 @@ interface Frame {
  * it on the near side, else on the far side, wherever nothing else stands. `taken` is what is lettered or drawn already.
  */
 export function cutNumbers(lines: readonly SawLine[], frame: Frame, taken: readonly Room[]): Text[] {
-  const rooms = [...taken, ...lines.map((line) => roomOfLine(line, frame.kerf))];
+  const blades = lines.map((line) => roomOfLine(line, frame.kerf));
+  const letters = [...taken];
   return lines.map((line) => {
     const ways = waysOf(line, frame);
-    const found = freePlace(ways, rooms, frame.scale) ?? ways[0]!;
-    rooms.push(roomOf(found, frame.scale));
+    const { scale } = frame;
+    // Rather on another line than on other letters.
+    const found = freePlace(ways, [...letters, ...blades], scale) ?? freePlace(ways, letters, scale) ?? ways[0]!;
+    letters.push(roomOf(found, scale));
     return found;
   });
 }
 
-export function roomOfLine({ kind, at, from, to }: SawLine, kerf: Mm): Room {
+function roomOfLine({ kind, at, from, to }: SawLine, kerf: Mm): Room {
   return kind === 'rip' ? { low: [from, at], high: [to, at + kerf] } : { low: [at, from], high: [at + kerf, to] };
 }
 

@@ -30,10 +30,11 @@ export function overlapPolygon(a: Cover, b: Cover): Vec2[] {
 
 /** Whether a side of `a` keeps all of `b` out: most pairs, without a polygon. */
 function isBeside({ sides }: Cover, { corners }: Cover): boolean {
-  for (const { a, b, c } of sides) {
-    let isOut = true;
-    for (const p of corners) isOut &&= a * p[0] + b * p[1] + c <= THIN;
-    if (isOut) return true;
+  const [p, q, r] = corners;
+  for (let k = 0; k < 3; k++) {
+    const { a, b, c } = sides[k]!;
+    const from = THIN - c;
+    if (a * p[0] + b * p[1] <= from && a * q[0] + b * q[1] <= from && a * r[0] + b * r[1] <= from) return true;
   }
   return false;
 }

@@ -1,4 +1,3 @@
-import type { Vec3 } from '../../geometry/vec.ts';
 import { type Cover, depthAt } from './cover.ts';
 import { overlapPolygon } from './overlap-polygon.ts';
 import { splitByPlane } from './split-by-plane.ts';
@@ -41,19 +40,36 @@ function pairs(patches: readonly Patch[]): ReadonlySet<number>[] {
   const boxes = patches
     .flatMap(({ covers }, patch) => covers.map((cover) => boxOf(cover, patch)))
     .sort((a, b) => a.left - b.left);
-  boxes.forEach((a, i) => {
+  const isOpen = openPairs(patches, behind);
+  const settle = (a: Box, b: Box): void => {
+    const front = isOpen(a.patch, b.patch);
+    const back = isOpen(b.patch, a.patch);
+    if (!front && !back) return;
+    const leads = leadsOf(a.cover, b.cover);
+    if (front && leads.some((d) => d > CLOSE)) behind[a.patch]!.add(b.patch);
+    if (back && leads.some((d) => d < -CLOSE)) behind[b.patch]!.add(a.patch);
+  };
+  for (let i = 0; i < boxes.length; i++) {
+    const a = boxes[i]!;
     for (let j = i + 1; j < boxes.length && boxes[j]!.left < a.right; j++) {
       const b = boxes[j]!;
-      if (a.patch === b.patch || a.low >= b.high || b.low >= a.high) continue;
-      const front = !behind[a.patch]!.has(b.patch) && canLead(a.cover, b.cover);
-      const back = !behind[b.patch]!.has(a.patch) && canLead(b.cover, a.cover);
-      if (!front && !back) continue;
-      const leads = leadsOf(a.cover, b.cover);
-      if (front && leads.some((d) => d > CLOSE)) behind[a.patch]!.add(b.patch);
-      if (back && leads.some((d) => d < -CLOSE)) behind[b.patch]!.add(a.patch);
+      if (a.patch !== b.patch && a.low < b.high && b.low < a.high) settle(a, b);
     }
-  });
+  }
   return behind;
+}
+
+/** Tells whether it is still open that one patch lies in front of another: it may, and is not known to yet. */
+function openPairs(patches: readonly Patch[], behind: readonly ReadonlySet<number>[]) {
+  const may = patches.map(() => new Map<number, boolean>());
+  return (front: number, back: number): boolean => {
+    let open = may[front]!.get(back);
+    if (open === undefined) {
+      open = canLead(patches[front]!, patches[back]!);
+      may[front]!.set(back, open);
+    }
+    return open && !behind[front]!.has(back);
+  };
 }
 
 interface Box {
@@ -81,12 +97,17 @@ function boxOf(cover: Cover, patch: number): Box {
 const OFF = 1e-9;
 
 /** Whether `a` may lie in front of `b`: a corner of it in front of the plane of `b`, and a corner of `b` behind its own. */
-const canLead = (a: Cover, b: Cover): boolean =>
-  a.corners.some((p) => over(b, p) > OFF) && b.corners.some((p) => over(a, p) < -OFF);
+const canLead = (a: Patch, b: Patch): boolean => reaches(a, b, 1) && reaches(b, a, -1);
 
-/** Distance of a point from the plane of a cover, mm toward the viewer. */
-const over = ({ normal, offset }: Cover, p: Vec3): number =>
-  normal[0] * p[0] + normal[1] * p[1] + normal[2] * p[2] - offset;
+/** Whether a corner of `a` lies in front of the plane of `b`, or behind it where `side` is -1. */
+function reaches(a: Patch, b: Patch, side: 1 | -1): boolean {
+  const { normal, offset } = b.covers[0]!;
+  const [x, y, z] = normal;
+  for (const { corners } of a.covers) {
+    for (const p of corners) if (side * (x * p[0] + y * p[1] + z * p[2] - offset) > OFF) return true;
+  }
+  return false;
+}
 
 /** How far `a` lies in front of `b` at the corners of their overlap, mm. */
 const leadsOf = (a: Cover, b: Cover): number[] =>

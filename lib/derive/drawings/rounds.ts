@@ -36,26 +36,23 @@ const WIDEST = -0.5;
  * out smoothly into a flat.
  */
 export function roundsOf(solid: Solid, edges: readonly Edge[]): Rounds {
-  const turns = new Map<Edge, number>();
-  const bent: Edge[] = [];
+  const between: Edge[] = [];
+  const corners: Edge[] = [];
   for (const edge of edges) {
     const turned = turnAt(solid, edge);
     if (turned <= FLAT) continue;
-    turns.set(edge, turned);
-    bent.push(edge);
+    const isOneSurface = solid.faces[edge.left]!.surface === solid.faces[edge.right]!.surface;
+    (isOneSurface && turned < SHARP ? between : corners).push(edge);
   }
-  const turn = (edge: Edge): number => turns.get(edge)!;
-  const isOneSurface = ({ left, right }: Edge): boolean => solid.faces[left]!.surface === solid.faces[right]!.surface;
   const beside = (list: ReadonlyMap<number, readonly Edge[]>, edge: Edge, face: number): Edge | undefined =>
     list.get(face)?.find((e) => e !== edge && isParallel(solid, e, edge));
 
-  const facets = byFace(bent.filter((e) => isOneSurface(e) && turn(e) < SHARP));
-  const corners = bent.filter((e) => !isOneSurface(e) || turn(e) >= SHARP);
-  const isSmooth = (edge: Edge): boolean =>
-    [edge.left, edge.right].some((face) => {
-      const facet = beside(facets, edge, face);
-      return facet !== undefined && turn(edge) < SMOOTH * turn(facet);
-    });
+  const facets = byFace(between);
+  const runsOut = (edge: Edge, face: number): boolean => {
+    const facet = beside(facets, edge, face);
+    return facet !== undefined && turnAt(solid, edge) < SMOOTH * turnAt(solid, facet);
+  };
+  const isSmooth = (edge: Edge): boolean => runsOut(edge, edge.left) || runsOut(edge, edge.right);
   const smooth = new Set(corners.filter(isSmooth));
   const joins = byFace([...smooth]);
 

@@ -1,5 +1,5 @@
+import { faceTriangles } from '../solids/face-triangles.ts';
 import type { Solid } from '../solids/solid.ts';
-import { triangulateFace } from '../solids/triangulate.ts';
 import { type Edge, edgesOf } from './edge.ts';
 import { type Rounds, roundsOf } from './rounds.ts';
 
@@ -41,12 +41,12 @@ export function skeletonOf(solid: Solid): Skeleton {
 }
 
 function trianglesOf(solid: Solid): Triangle[] {
-  return solid.faces.flatMap((f, face) => {
-    const corners: number[] = [];
-    triangulateFace(solid.vertices, f, corners);
-    return Array.from({ length: corners.length / 3 }, (_, t): Triangle => {
-      const [a, b, c] = corners.slice(3 * t, 3 * t + 3);
-      return { face, corners: [a!, b!, c!] };
-    });
-  });
+  const { corners, starts } = faceTriangles(solid);
+  const found: Triangle[] = [];
+  for (let face = 0; face < solid.faces.length; face++) {
+    for (let at = starts[face]!; at < starts[face + 1]!; at += 3) {
+      found.push({ face, corners: [corners[at]!, corners[at + 1]!, corners[at + 2]!] });
+    }
+  }
+  return found;
 }

@@ -32,7 +32,7 @@ function packShape({ vertices, triangles, surfaces, edges, seams }: SceneShape):
   return {
     vertices: base64(narrow(deltas(vertices.map((v) => Math.round(v / STEP))))),
     triangles: base64(shortest(triangles)),
-    surfaces: base64(surfaces.every((n) => n < 256) ? Uint8Array.from(surfaces) : surfaces),
+    surfaces: base64(surfaces.every((n) => n < 256) ? new Uint8Array(surfaces) : surfaces),
     edges: base64(shortest(edges)),
     seams: base64(shortest(seams)),
   };
@@ -50,21 +50,22 @@ function unpackShape(packed: PackedShape): SceneShape {
   return {
     vertices,
     triangles: indicesOf(packed.triangles),
-    surfaces: Uint16Array.from(numbersOf(packed.surfaces)),
+    surfaces: new Uint16Array(numbersOf(packed.surfaces)),
     edges: indicesOf(packed.edges),
     seams: indicesOf(packed.seams),
   };
 }
 
 /** Each vertex less the one before it: small numbers, which compress well. */
-const deltas = (numbers: Float32Array): number[] => [...numbers].map((v, k) => v - (k < 3 ? 0 : numbers[k - 3]!));
+const deltas = (numbers: Float32Array): Float64Array =>
+  Float64Array.from(numbers, (v, k) => v - (k < 3 ? 0 : numbers[k - 3]!));
 
 const shortest = (indices: Uint32Array): Uint16Array | Uint32Array =>
-  indices.every((i) => i < 65536) ? Uint16Array.from(indices) : indices;
+  indices.every((i) => i < 65536) ? new Uint16Array(indices) : indices;
 
 /** Steps beyond 2 m need more room. */
-const narrow = (steps: readonly number[]): Int16Array | Int32Array =>
-  steps.every((step) => Math.abs(step) < 32768) ? Int16Array.from(steps) : Int32Array.from(steps);
+const narrow = (steps: Float64Array): Int16Array | Int32Array =>
+  steps.every((step) => Math.abs(step) < 32768) ? new Int16Array(steps) : new Int32Array(steps);
 
 function base64(array: Uint8Array | Uint16Array | Uint32Array | Int16Array | Int32Array): string {
   const bytes = new Uint8Array(array.buffer, array.byteOffset, array.byteLength);
@@ -75,7 +76,9 @@ function base64(array: Uint8Array | Uint16Array | Uint32Array | Int16Array | Int
 
 function bytesOf(packed: string): Uint8Array<ArrayBuffer> {
   const text = atob(packed.slice(1));
-  return Uint8Array.from(text, (char) => char.charCodeAt(0));
+  const bytes = new Uint8Array(text.length);
+  for (let k = 0; k < text.length; k++) bytes[k] = text.charCodeAt(k);
+  return bytes;
 }
 
 /** One letter in front tells how many bytes a number takes. */
@@ -87,4 +90,4 @@ function numbersOf(packed: string): Uint8Array | Uint16Array | Uint32Array {
   return packed.startsWith('s') ? new Uint16Array(bytes.buffer) : new Uint32Array(bytes.buffer);
 }
 
-const indicesOf = (packed: string): Uint32Array => Uint32Array.from(numbersOf(packed));
+const indicesOf = (packed: string): Uint32Array => new Uint32Array(numbersOf(packed));

@@ -14,6 +14,8 @@ export interface SceneInput {
   readonly units: UnitSystem;
   /** What must not be overlooked. */
   readonly warning?: string | undefined;
+  /** The finish in words; absent when nobody has said. */
+  readonly finish?: string | undefined;
   readonly assembly: Assembly;
   /** Of every part; asked only for those that are seen. */
   readonly shapes: { get(id: PartId): Pick<Shape, 'solid'> | undefined };

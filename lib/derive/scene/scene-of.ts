@@ -1,9 +1,9 @@
 import { placeOf } from '../../model/assembly.ts';
 import type { Part, PartId } from '../../model/part.ts';
+import { apart } from '../drawings/apart.ts';
+import { pullsOf } from '../drawings/pulls.ts';
 import { placedBounds } from '../solids/placed-bounds.ts';
 import { boundsOf } from '../solids/solid.ts';
-import { apart } from './apart.ts';
-import { pullsOf } from './pulls.ts';
 import { sceneBoards } from './scene-boards.ts';
 import type { SceneData, ScenePart, SceneShape } from './scene-data.ts';
 import type { SceneInput } from './scene-input.ts';

@@ -12,13 +12,12 @@ const FACING: { readonly [E in EdgeName]: Vec2 } = {
   'far end': [-1, 0],
 };
 
-/** The places as the check on seats has them, no more than are wanted. */
+/** The places as the check on seats and the approval sheet have them. */
 export function sceneSeats(assembly: Assembly, site: Site): SceneSeat[] {
   const map: SeatMap | undefined = seatMap({ assembly, site });
   if (!map) return [];
-  const { places, seatHeight, knee } = site.seating;
-  const shown = places > 0 ? map.places.slice(0, places) : map.places;
-  return shown.map(({ edge, middle, width }) => ({
+  const { seatHeight, knee } = site.seating;
+  return map.places.map(({ edge, middle, width }) => ({
     at: middle,
     facing: FACING[edge],
     width,

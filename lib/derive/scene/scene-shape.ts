@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../geometry/vec.ts';
 import { skeletonOf } from '../drawings/skeleton.ts';
+import { faceTriangles } from '../solids/face-triangles.ts';
 import type { Solid } from '../solids/solid.ts';
-import { triangulateFace } from '../solids/triangulate.ts';
 import { hashWords } from './hash.ts';
 import type { SceneShape } from './scene-data.ts';
 
@@ -28,25 +28,24 @@ export function keyedShape(solid: Solid): KeyedShape {
 /** The mesh of a solid, with the lines that are worth drawing: its corners, as the drawings have them. */
 export function sceneShape(solid: Solid): SceneShape {
   const numbers = new Map<string, number>();
-  const triangles: number[] = [];
-  const surfaces: number[] = [];
-  for (const f of solid.faces) {
-    if (!numbers.has(f.surface)) numbers.set(f.surface, numbers.size);
-    triangulateFace(solid.vertices, f, triangles);
-    while (surfaces.length < triangles.length / 3) surfaces.push(numbers.get(f.surface)!);
-  }
+  const { corners, starts } = faceTriangles(solid);
+  const surfaces = new Uint16Array(corners.length / 3);
+  solid.faces.forEach(({ surface }, face) => {
+    if (!numbers.has(surface)) numbers.set(surface, numbers.size);
+    surfaces.fill(numbers.get(surface)!, starts[face]! / 3, starts[face + 1]! / 3);
+  });
   const edges: number[] = [];
   const seams: number[] = [];
-  const isGlued = (face: number): boolean => GLUED.test(solid.faces[face]!.surface);
+  const glued = solid.faces.map(({ surface }) => GLUED.test(surface));
   for (const { from, to, left, right } of skeletonOf(solid).creases) {
-    (isGlued(left) || isGlued(right) ? seams : edges).push(from, to);
+    (glued[left] || glued[right] ? seams : edges).push(from, to);
   }
   return {
     vertices: flat(solid.vertices),
-    triangles: Uint32Array.from(triangles),
-    surfaces: Uint16Array.from(surfaces),
-    edges: Uint32Array.from(edges),
-    seams: Uint32Array.from(seams),
+    triangles: new Uint32Array(corners),
+    surfaces,
+    edges: new Uint32Array(edges),
+    seams: new Uint32Array(seams),
   };
 }
 

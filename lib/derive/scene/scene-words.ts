@@ -22,7 +22,7 @@ export function sceneWords(input: SceneInput, overall: SceneData['overall'], sea
     ...(warning === undefined ? {} : { warning }),
     wood: woodWords(assembly),
     edge: both((units) => edgeWords(assembly, units)),
-    finish: coats === 0 ? 'left bare' : counted(coats, 'coat of finish', 'coats of finish'),
+    finish: input.finish || (coats === 0 ? 'left bare' : counted(coats, 'coat of finish', 'coats of finish')),
     description: both((units) => [
       `${title}: ${say(overall.length, units)} long, ${say(overall.width, units)} wide and ${say(overall.height, units)} high.`,
       ...topWords(assembly, units),

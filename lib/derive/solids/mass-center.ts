@@ -1,10 +1,10 @@
 import { cross, dot, type Vec3 } from '../../geometry/vec.ts';
+import { faceTriangles } from './face-triangles.ts';
 import type { Solid } from './solid.ts';
-import { triangulate } from './triangulate.ts';
 
 /** Volume in mm³ and center of mass in mm of a closed solid of one stuff, in its own frame; exact to rounding. */
 export function massCenter(solid: Solid): { readonly volume: number; readonly center: Vec3 } {
-  const corners = triangulate(solid);
+  const corners = faceTriangles(solid).corners;
   let six = 0;
   const sum: [number, number, number] = [0, 0, 0];
   for (let t = 0; t < corners.length; t += 3) {

@@ -1,9 +1,10 @@
 import type { Assembly } from '../../model/assembly.ts';
 import type { Body } from '../../model/body.ts';
 import type { Part, PartId } from '../../model/part.ts';
+import { faceTriangles } from './face-triangles.ts';
 import type { Solid } from './solid.ts';
 import { type MadePanels, type Refusal, solidOf } from './solid-of.ts';
-import { type Triangles, triangulate } from './triangulate.ts';
+import type { Triangles } from './triangulate.ts';
 
 /** The finished shape of one part, in its own frame. Parts of one shape share it. */
 export interface Shape {
@@ -39,16 +40,27 @@ export function shapesOf(assembly: Assembly): Map<PartId, Shape> {
 /** The shape of one part. */
 export function shapeOf(part: Part, panels?: MadePanels): Shape {
   const { solid, refused } = solidOf(part, panels);
-  let triangles: Triangles | undefined;
   return {
     solid,
     get triangles() {
-      triangles ??= triangulate(solid);
-      return triangles;
+      return faceTriangles(solid).corners;
     },
     refused,
   };
 }
 
 /** Equal for parts that have the same shape to the last bit. */
-export const shapeKey = (part: Part): string => JSON.stringify([part.body, part.features]);
+export function shapeKey({ body, features }: Part): string {
+  if (body.kind !== 'slice') return JSON.stringify([body, features]);
+  // All slices of a panel have it and its profiles in common: long, and written out once.
+  const { of, profiles, ...own } = body;
+  return `${JSON.stringify([own, features])}${textOf(of)}${textOf(profiles)}`;
+}
+
+const texts = new WeakMap<object, string>();
+
+function textOf(value: object): string {
+  const text = texts.get(value) ?? JSON.stringify(value);
+  texts.set(value, text);
+  return text;
+}

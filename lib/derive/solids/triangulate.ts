@@ -131,14 +131,15 @@ function isConvex(vertices: readonly Vec3[], loop: readonly number[], normal: Ve
   if (count > MOST_FANNED) return false;
   const [u, v] = flatAxes(normal);
   let sign = 0;
+  let a = vertices[loop[count - 2]!]!;
+  let b = vertices[loop[count - 1]!]!;
   for (let k = 0; k < count; k++) {
-    const a = vertices[loop[k]!]!;
-    const b = vertices[loop[(k + 1) % count]!]!;
-    const c = vertices[loop[(k + 2) % count]!]!;
-    const turn = (b[u] - a[u]) * (c[v] - b[v]) - (b[v] - a[v]) * (c[u] - b[u]);
-    const now = Math.sign(turn);
+    const c = vertices[loop[k]!]!;
+    const now = Math.sign((b[u] - a[u]) * (c[v] - b[v]) - (b[v] - a[v]) * (c[u] - b[u]));
     if (now === 0 || (sign !== 0 && now !== sign) || isStraight(a, b, c)) return false;
     sign = now;
+    a = b;
+    b = c;
   }
   return true;
 }

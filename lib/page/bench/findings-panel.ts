@@ -60,7 +60,7 @@ function statusText({ found, issues, failure }: View): string {
   if (issues.length > 0 || failure !== undefined) return 'Of the last piece that went together:';
   const pending = pendingChecks(found);
   if (pending > 0) return `${pending === 1 ? '1 check is' : `${pending} checks are`} being worked out again.`;
-  return isMending(found) ? 'All is checked; what would mend it is being worked out.' : 'All is checked.';
+  return isMending(found) ? 'All checks are done; what would mend it is being worked out.' : 'All checks are done.';
 }
 
 function groupsOf({ found }: View): readonly Group[] {

@@ -1,4 +1,4 @@
-import { VERDICTS } from '../../model/finding.ts';
+import { VERDICTS, type Verdict } from '../../model/finding.ts';
 import { formatNumber } from '../../units/format-length.ts';
 import { button, el, onlyWhenNew, setText } from './dom.ts';
 import { findingsOf, pendingChecks } from './found.ts';
@@ -74,9 +74,10 @@ function countsOf({ issues, failure, found }: View): readonly Count[] {
   const problems = issues.length + (failure === undefined ? 0 : 1);
   const all = findingsOf(found);
   const pending = pendingChecks(found);
-  const counts = VERDICTS.filter((verdict) => verdict !== 'not checked').map((name) => ({
+  const countOf = (name: Verdict): number => all.filter(({ verdict }) => verdict === name).length;
+  const counts = VERDICTS.filter((name) => name !== 'not checked' || countOf(name) > 0).map((name) => ({
     name,
-    text: `${all.filter(({ verdict }) => verdict === name).length} ${name}`,
+    text: `${countOf(name)} ${name}`,
   }));
   return [
     ...(problems > 0 ? [{ name: 'problem', text: problems === 1 ? '1 problem' : `${problems} problems` }] : counts),

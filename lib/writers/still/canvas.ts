@@ -10,59 +10,93 @@ export interface Canvas {
 }
 
 export function canvas(width: number, height: number): Canvas {
-  const pixels = new Uint8Array(3 * width * height).fill(255);
+  // For every row what is painted there, in its order: from this pixel, up to that one, the color as one number.
+  const rows = Array.from({ length: height }, (): number[] => []);
+  const crossings = Array.from({ length: height }, (): number[] => []);
   return {
     fill(loops, [r, g, b]) {
-      for (const [row, crossings] of crossingsOf(loops, height)) {
-        crossings.sort((p, q) => p - q);
-        for (let k = 0; k + 1 < crossings.length; k += 2) {
-          const from = Math.max(0, Math.ceil(crossings[k]! - 0.5));
-          const to = Math.min(width, Math.ceil(crossings[k + 1]! - 0.5));
-          for (let at = 3 * (row * width + from); at < 3 * (row * width + to); at += 3) {
-            pixels[at] = r;
-            pixels[at + 1] = g;
-            pixels[at + 2] = b;
-          }
+      const color = ((r & 255) << 16) | ((g & 255) << 8) | (b & 255);
+      const [first, last] = putCrossings(loops, crossings);
+      for (let row = first; row < last; row++) {
+        const across = crossings[row]!;
+        if (across.length > 2) across.sort((p, q) => p - q);
+        for (let k = 0; k + 1 < across.length; k += 2) {
+          const from = Math.min(across[k]!, across[k + 1]!);
+          const to = Math.max(across[k]!, across[k + 1]!);
+          rows[row]!.push(Math.max(0, Math.ceil(from - 0.5)), Math.min(width, Math.ceil(to - 0.5)), color);
         }
+        across.length = 0;
       }
     },
-    smaller: (times) => mean(pixels, width, height, times),
+    smaller: (times) => mean(rows, width, times),
   };
 }
 
-/** For every row of pixels where its middle line crosses the loops. */
-function crossingsOf(loops: readonly (readonly Vec2[])[], height: number): Map<number, number[]> {
-  const rows = new Map<number, number[]>();
+/** Puts down for every row of pixels where its middle line crosses the loops; answers the rows that have such places. */
+function putCrossings(loops: readonly (readonly Vec2[])[], crossings: readonly number[][]): Vec2 {
+  let [least, most] = [crossings.length, 0];
   for (const loop of loops) {
-    loop.forEach((p, k) => {
-      const q = loop[(k + 1) % loop.length]!;
+    let p = loop.at(-1)!;
+    for (const q of loop) {
       const [top, end] = p[1] < q[1] ? [p, q] : [q, p];
-      const last = Math.min(height, Math.ceil(end[1] - 0.5));
-      for (let row = Math.max(0, Math.ceil(top[1] - 0.5)); row < last; row++) {
-        const x = top[0] + ((row + 0.5 - top[1]) / (end[1] - top[1])) * (end[0] - top[0]);
-        const list = rows.get(row);
-        if (list) list.push(x);
-        else rows.set(row, [x]);
-      }
-    });
-  }
-  return rows;
-}
-
-function mean(pixels: Uint8Array, width: number, height: number, times: number): Uint8Array {
-  const [wide, tall] = [Math.floor(width / times), Math.floor(height / times)];
-  const sums = new Uint32Array(3 * wide * tall);
-  for (let y = 0; y < tall * times; y++) {
-    const row = Math.floor(y / times) * wide;
-    for (let x = 0; x < wide * times; x++) {
-      const from = 3 * (y * width + x);
-      const to = 3 * (row + Math.floor(x / times));
-      sums[to]! += pixels[from]!;
-      sums[to + 1]! += pixels[from + 1]!;
-      sums[to + 2]! += pixels[from + 2]!;
+      const first = Math.max(0, Math.ceil(top[1] - 0.5));
+      const last = Math.min(crossings.length, Math.ceil(end[1] - 0.5));
+      const lean = end[0] - top[0];
+      const tall = end[1] - top[1];
+      for (let row = first; row < last; row++) crossings[row]!.push(top[0] + ((row + 0.5 - top[1]) / tall) * lean);
+      if (first < last) [least, most] = [Math.min(least, first), Math.max(most, last)];
+      p = q;
     }
   }
-  const means = new Uint8Array(sums.length);
-  for (let k = 0; k < sums.length; k++) means[k] = Math.round(sums[k]! / (times * times));
+  return [least, most];
+}
+
+const WHITE = 0xffffff;
+
+/** Paints so many rows at a time, and takes the mean of every square of pixels. */
+function mean(rows: readonly (readonly number[])[], width: number, times: number): Uint8Array {
+  const [wide, tall] = [Math.floor(width / times), Math.floor(rows.length / times)];
+  const means = new Uint8Array(3 * wide * tall).fill(255);
+  const strip = Array.from({ length: times }, () => new Uint32Array(width));
+  for (let y = 0; y < tall; y++) {
+    const here = rows.slice(y * times, (y + 1) * times);
+    if (here.every((spans) => spans.length === 0)) continue;
+    here.forEach((spans, row) => {
+      paint(spans, strip[row]!);
+    });
+    putMeans(strip, means.subarray(3 * y * wide, 3 * (y + 1) * wide));
+  }
   return means;
+}
+
+/** One row of pixels: white, and over it what is painted there. */
+function paint(spans: readonly number[], row: Uint32Array): void {
+  row.fill(WHITE);
+  for (let k = 0; k < spans.length; k += 3) {
+    const to = spans[k + 1]!;
+    const color = spans[k + 2]!;
+    for (let at = spans[k]!; at < to; at++) row[at] = color;
+  }
+}
+
+/** Writes the mean of each square of pixels, three bytes each. */
+function putMeans(strip: readonly Uint32Array[], means: Uint8Array): void {
+  const times = strip.length;
+  const count = times * times;
+  for (let at = 0, left = 0; at < means.length; at += 3, left += times) {
+    let r = 0;
+    let g = 0;
+    let b = 0;
+    for (const row of strip) {
+      for (let x = left; x < left + times; x++) {
+        const color = row[x]!;
+        r += color >> 16;
+        g += (color >> 8) & 255;
+        b += color & 255;
+      }
+    }
+    means[at] = Math.round(r / count);
+    means[at + 1] = Math.round(g / count);
+    means[at + 2] = Math.round(b / count);
+  }
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkCutPlan } from '../../../lib/derive/lumber/cut-plan/check-cut-plan.ts';
-import { cutPlanOf } from '../../../lib/derive/lumber/cut-plan/plan-cuts.ts';
+import { cutPlanOf, planCuts } from '../../../lib/derive/lumber/cut-plan/plan-cuts.ts';
 import { loadSolver } from '../../../lib/derive/lumber/master.ts';
 import { drawnProblem } from './drawn-problem.ts';
 
@@ -27,9 +27,32 @@ describe('the cut plan', () => {
     expect(cutPlanOf(turned, solver, 60)).toEqual(cutPlanOf(problem, solver, 60));
   });
 
-  it('carries on step by step to the same plan', () => {
+  it('gives the same plan twice', () => {
     const problem = drawnProblem(16, 5, 9, 2);
     expect(cutPlanOf(problem, solver, 40)).toEqual(cutPlanOf(problem, solver, 40));
+  });
+
+  it('carries on in pieces to the plan of one run', () => {
+    for (const seed of [9, 10]) {
+      const problem = drawnProblem(16, 5, seed, 2);
+      const search = planCuts(problem, solver);
+      for (const steps of [1, 2, 5, 0, 13, 1, 8]) search.advance(steps);
+      const last = search.advance(30);
+      search.dispose();
+      expect(last).toEqual(cutPlanOf(problem, solver, 60));
+    }
+  });
+
+  it('takes more zones on a board than it can tell apart, and stays clear of each', () => {
+    const drawn = drawnProblem(6, 3, 5, 3);
+    const avoid = Array.from({ length: 45 }, (_, n) => {
+      return { from: 20 + 37 * n, to: 26 + 37 * n, near: (n * 31) % 60, far: ((n * 31) % 60) + 5 };
+    });
+    const boards = drawn.boards.map((board) => ({ ...board, avoid }));
+    const extra = { id: 'clear', length: 2600, width: 200, cost: 40, avoid: [], count: 3 };
+    const problem = { ...drawn, boards: [...boards, extra] };
+    const { plan } = cutPlanOf(problem, solver, 40);
+    expect(checkCutPlan(problem, plan!)).toEqual([]);
   });
 
   it('keeps a group in one board', () => {
@@ -68,6 +91,18 @@ describe('the checker', () => {
     );
     expect(checkCutPlan(problem, { ...plan, cost: plan.cost + 1 }).join()).toContain('the boards cost');
     expect(checkCutPlan(problem, { ...plan, kerf: 1 }).join()).toContain('kerf');
+  });
+
+  it('sees parts that overlap, a part on a zone, a group that is split', () => {
+    const over = plan.boards.map((b) => ({ ...b, placed: b.placed.map((p) => ({ ...p, x: 0, y: 0 })) }));
+    expect(checkCutPlan(problem, { ...plan, boards: over }).join()).toContain('are too near');
+    const { x, y, length, width } = part!;
+    const zone = { from: x + length / 2, to: x + length / 2 + 1, near: y + width / 2, far: y + width / 2 + 1 };
+    const marred = problem.boards.map((b) => (b.id === board!.board ? { ...b, avoid: [...b.avoid, zone] } : b));
+    expect(checkCutPlan({ ...problem, boards: marred }, plan).join()).toContain(`${part!.part} lies on a zone`);
+    const grouped = { ...problem, parts: problem.parts.map((p) => ({ ...p, together: 'all' })) };
+    expect(plan.boards.length).toBeGreaterThan(1);
+    expect(checkCutPlan(grouped, plan)).toEqual([`all comes from ${plan.boards.length} boards`]);
   });
 });
 

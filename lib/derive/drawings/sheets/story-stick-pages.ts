@@ -2,6 +2,7 @@ import { clipMarks } from '../../../drawing/clip-marks.ts';
 import type { Mark, Pt } from '../../../drawing/entity.ts';
 import { GAUGE_LENGTH, gauge } from '../../../drawing/gauge.ts';
 import { LAYERS } from '../../../drawing/layers.ts';
+import { letterWidth } from '../../../drawing/letter-width.ts';
 import type { Page } from '../../../drawing/page.ts';
 import { moveMark } from '../../../drawing/place.ts';
 import { fittingHeight, textMark } from '../../../drawing/print-sheet.ts';
@@ -32,7 +33,7 @@ const BARS: Mm = 9;
 const PIECE: Mm = LABEL + LATH + BARS + 5;
 
 const PRINT =
-  'Print at 100 %, not fitted to the page. Then measure both bars below each piece: the stick is true only if they are.';
+  'Print at 100 %, not fitted to the page; then measure both bars of each piece: it is true only if they are.';
 
 /** A stick for an office printer, paper lying on its long side: pieces to cut out and to glue on a lath in their order. */
 export function stickPages(stick: StoryStick, paper: PrintPaper, heading: Heading): readonly Page[] {
@@ -71,6 +72,7 @@ function pageOf(stick: StoryStick, heading: Heading, sheet: Sheet): Page {
   const strip = stickStrip(stick, heading.units);
   const top = height - EDGE;
   const room = width - 2 * EDGE;
+  const beside = letterWidth(name, NAME, true) + 4;
   return {
     name,
     width,
@@ -78,7 +80,7 @@ function pageOf(stick: StoryStick, heading: Heading, sheet: Sheet): Page {
     marks: [
       textMark(name, [EDGE, top - NAME], NAME, { bold: true }),
       ...headLines(stick, heading).map((text, k) =>
-        textMark(text, [EDGE + 48, top - 2.4 - k * 3.6], fittingHeight(text, room - 48, WORDS)),
+        textMark(text, [EDGE + beside, top - 2.4 - k * 3.6], fittingHeight(text, room - beside, WORDS)),
       ),
       ...pieces.slice(from, to).flatMap((_, k): readonly Mark[] => {
         const low = top - HEAD - k * PIECE - LABEL - LATH;
@@ -118,8 +120,8 @@ function pieceMarks(strip: readonly Mark[], pieces: readonly Vec2[], k: number, 
 
 const pieceWords = (k: number, count: number): string =>
   count === 1
-    ? 'in one piece: cut it out and glue it on a straight lath'
-    : `piece ${k + 1} of ${count}: cut it out, lay crosses of one number over each other, glue all on a straight lath`;
+    ? 'in one piece; cut it out and glue it on a straight lath'
+    : `piece ${k + 1} of ${count}; cut it out, lay crosses of one number over each other, glue all on a straight lath`;
 
 /** Where a piece is cut off, and the crosses that it shares with its neighbors. */
 function seamMarks(pieces: readonly Vec2[], k: number): Mark[] {

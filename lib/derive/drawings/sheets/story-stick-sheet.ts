@@ -1,9 +1,9 @@
 import { centeredIn, fits, joined, placeBlock } from '../../../drawing/arrange.ts';
-import { type Block, block, heightOf, moveBlock } from '../../../drawing/block.ts';
+import { type Block, moveBlock } from '../../../drawing/block.ts';
 import type { Entity } from '../../../drawing/drawing.ts';
 import type { SetHeading, SheetPlan, SheetRoom } from '../../../drawing/sheet.ts';
-import type { LengthLook } from '../../../drawing/style.ts';
 import type { Mm } from '../../../units/mm.ts';
+import { FINE_LOOK } from './fine-look.ts';
 import { noteBlock, noteHeights } from './note-block.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { type StoryStick, storySticks } from './story-stick.ts';
@@ -11,19 +11,12 @@ import { stickViews } from './story-stick-drawing.ts';
 import { stickNotes, stickTable } from './story-stick-words.ts';
 import { tableBlock } from './table-block.ts';
 
-/** Slots are cut to 1/64 in or 0.1 mm (common practice, no source). */
-const LOOKS: { readonly [L in LengthLook['system']]: LengthLook } = {
-  in: { system: 'in', denominator: 64, rounding: 'nearest' },
-  both: { system: 'both', denominator: 64, rounding: 'nearest', decimals: 1 },
-  mm: { system: 'mm', decimals: 1 },
-};
-
 /** A stick for the slots of all joints of a top; none when it has no tenons, more when its joints differ. */
 export function storyStickSheets({ assembly }: SheetSource, _heading: SetHeading): SheetPlan[] {
   return storySticks(assembly).map((stick, k) => ({
     name: stickName(k),
     title: k === 0 ? 'Story stick of the top' : `Story stick of the top, ${k + 1}`,
-    look: (lengths) => LOOKS[lengths],
+    look: (lengths) => FINE_LOOK[lengths],
     draw: (room) => drawn(stick, room),
   }));
 }
@@ -37,8 +30,20 @@ const GAP: Mm = 7;
 /** Longer lines are hard to read, paper mm. */
 const READABLE: Mm = 190;
 
+/** Least length of a slot, and least distance of their middles; paper mm. */
+const SLOT: Mm = 1.5;
+const STEP: Mm = 8;
+
+/** Too small to tell slots from each other, or their numbers. */
+const isTooSmall = ({ slots }: StoryStick, scale: number): boolean =>
+  slots.some(
+    ({ tight: [from, to], middle }, k) =>
+      to - from < SLOT * scale || (k > 0 && middle - slots[k - 1]!.middle < STEP * scale),
+  );
+
 /** The table beside the views where there is room for it, else below them; the notes below all. */
 function drawn(stick: StoryStick, { area, style, heading }: SheetRoom): readonly Entity[] | undefined {
+  if (isTooSmall(stick, style.scale)) return undefined;
   const [lath, face] = stickViews(stick, style);
   const views = joined([lath, face]);
   if (!fits(views, area)) return undefined;

@@ -31,6 +31,9 @@ export function stickNotes(stick: StoryStick, look: LengthLook): Note[] {
   ];
 }
 
+/** Halves are rounded up in spite of rounding errors, mm. */
+const HALVES: Mm = 1e-7;
+
 /** Running figures of every slot: the middle, and both ends on either side. */
 export function stickTable(
   { slots }: StoryStick,
@@ -41,7 +44,7 @@ export function stickTable(
     columns: ['slot', 'middle', 'tight from', 'to', 'long from', 'to'].map(right),
     rows: slots.map(({ middle, tight, long }, k) => [
       `${k + 1}`,
-      ...[middle, ...tight, ...long].map((mm) => sayDim(mm, look)),
+      ...[middle, ...tight, ...long].map((mm) => sayDim(mm + HALVES, look)),
     ]),
   };
 }

@@ -4,6 +4,7 @@ import { layTable } from '../../../drawing/lay-table.ts';
 import { moveMark } from '../../../drawing/place.ts';
 import type { Style } from '../../../drawing/style.ts';
 import type { Column, TableRow } from '../../../drawing/table.ts';
+import { wrapText } from '../../../drawing/wrap-text.ts';
 import type { Mm } from '../../../units/mm.ts';
 
 /** A column that is as wide as its widest text, or `most` paper mm, where longer text is broken. */
@@ -13,8 +14,19 @@ export interface FittedColumn {
   readonly most?: Mm;
 }
 
-/** Beside the text of a cell, in capital heights, both sides together. */
-const BESIDE = 1.4;
+/** Beside the text of a cell, in capital heights, both sides together: as a row of a table leaves it. */
+const BESIDE = 1.1;
+
+/** Room for the cells of a column: that of the longest, or the least from `most` on that all broken lines keep to. */
+function fittedWidth({ head, most = Infinity }: FittedColumn, cells: readonly string[], height: Mm): Mm {
+  const headWidth = roomFor(head, height, true);
+  const whole = Math.max(headWidth, ...cells.map((cell) => roomFor(cell, height)));
+  for (let width = Math.max(most, headWidth); width < whole; width += 1) {
+    const lines = cells.flatMap((cell) => wrapText(cell, width, height * (1 - 1e-9)));
+    if (lines.every((line) => roomFor(line, height) <= width)) return width;
+  }
+  return whole;
+}
 
 /** A table whose columns fit their text in any usual face; letters of `height` paper mm, the upper left corner is the origin. */
 export function tableBlock(
@@ -23,9 +35,9 @@ export function tableBlock(
   height: Mm,
   style: Style,
 ): Block {
-  const widthOf = ({ head, most = Infinity }: FittedColumn, k: number): Mm => {
-    const cells = rows.map((row) => ('band' in row ? 0 : roomFor(row[k] ?? '', height)));
-    return Math.min(most, Math.max(roomFor(head, height, true), ...cells) + BESIDE * height);
+  const widthOf = (column: FittedColumn, k: number): Mm => {
+    const cells = rows.map((row) => ('band' in row ? '' : (row[k] ?? '')));
+    return fittedWidth(column, cells, height) + BESIDE * height;
   };
   const fitted = columns.map(
     (column, k): Column => ({

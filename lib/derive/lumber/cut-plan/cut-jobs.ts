@@ -5,6 +5,7 @@ import type { SpeciesId } from '../../../wood/species-id.ts';
 import { THICKNESS_CLASSES, type ThicknessClassId } from '../../../wood/thickness-classes.ts';
 import type { CutList, CutListRow } from '../../cut-list/cut-list.ts';
 import type { CutBoard, CutPart, CutProblem } from './cut-problem.ts';
+import { shareBoards } from './share-boards.ts';
 
 /** What of a cut list is planned, and how. */
 export interface CutJobOptions {
@@ -24,7 +25,7 @@ export interface CutJobOptions {
   readonly spoken?: readonly string[];
 }
 
-/** The parts of one thickness class, and the boards that they may be cut from. */
+/** The parts of one thickness class, and of thinner ones that have no boards of their own, and what they may be cut from. */
 export interface CutJob {
   readonly wood: SpeciesId;
   readonly lumber: ThicknessClassId;
@@ -34,9 +35,8 @@ export interface CutJob {
 }
 
 /**
- * Cut problems of a cut list, thickest class first. A part is one piece and goes by its mark. A board goes to the thickest
- * class whose thickest part it can still give (thick stock is dear); one too thin for all goes nowhere. Defects count on
- * whichever face they lie. Boards cost their price when all boards of the job have one, else their net board feet.
+ * Cut problems of a cut list, thickest class first. A part is one piece and goes by its mark. Which boards serve which class:
+ * `shareBoards`. Defects count on whichever face they lie. Boards cost their price when all boards of the job have one, else their net board feet.
  */
 export function cutJobs(list: CutList, boards: readonly Board[], options: CutJobOptions): CutJob[] {
   const planned = list.rows.filter((row) => row.lumber && !options.without?.(row));
@@ -44,17 +44,20 @@ export function cutJobs(list: CutList, boards: readonly Board[], options: CutJob
   const rows = planned.filter((row) => row.wood === wood);
   const classes = THICKNESS_CLASSES.filter((c) => rows.some((row) => row.lumber === c.id)).reverse();
   const free = boards.filter((b) => !options.spoken?.includes(b.mark));
-  const need = classes.map(({ id }) => Math.max(...rows.filter((r) => r.lumber === id).map((r) => r.rough.thickness)));
-  return classes.map(({ id }, n): CutJob => {
-    const own = free.filter((b) => need.findIndex((least) => b.thickness >= least - SAME) === n);
-    const money = own.length > 0 && own.every((b) => b.price !== undefined && b.price > 0);
+  const shares = shareBoards(
+    rows,
+    classes.map(({ id }) => id),
+    free,
+  );
+  return shares.map(({ lumber, rows: own, boards: pile }): CutJob => {
+    const money = pile.length > 0 && pile.every((b) => b.price !== undefined && b.price > 0);
     return {
       wood: wood!,
-      lumber: id,
+      lumber,
       costIn: money ? 'money' : 'board feet',
       problem: {
-        parts: rows.filter((r) => r.lumber === id).flatMap((row) => partsOf(row, options)),
-        boards: own.map((b) => boardOf(b, money)),
+        parts: own.flatMap((row) => partsOf(row, options)),
+        boards: pile.map((b) => boardOf(b, money)),
         kerf: options.kerf,
         ...(options.step === undefined ? {} : { step: options.step }),
         ...(options.keep === undefined ? {} : { keep: options.keep }),
@@ -63,9 +66,6 @@ export function cutJobs(list: CutList, boards: readonly Board[], options: CutJob
     };
   });
 }
-
-/** mm: thicknesses that differ by no more are the same (our convention). */
-const SAME = 1e-6;
 
 function partsOf(row: CutListRow, { together }: CutJobOptions): CutPart[] {
   const word = together?.(row);

@@ -19,8 +19,8 @@ interface Across {
   readonly along: Run;
 }
 
-/** Zones as bits of a mask: more of them than this cannot be told apart. */
-const MOST_ZONES = 30;
+/** Zones are bits of a mask: more of them cannot be told apart. */
+export const MOST_ZONES = 30;
 
 export function laneZones({ zones, length, width }: GridBoard, first: CutKind): LaneZones {
   if (zones.length > MOST_ZONES)

@@ -1,6 +1,8 @@
 import type { AvoidZone, CutBoard, CutPart, CutProblem } from './cut-problem.ts';
 import { RULE_STEP } from './cut-problem.ts';
+import { MOST_ZONES } from './free-runs.ts';
 import type { Grid, GridBoard, GridPart, GridZone } from './grid.ts';
+import { mergeZones } from './merge-zones.ts';
 
 /** Lengths closer to a step than this share of it are taken for the step itself: leaves out the noise of inches in mm. */
 const SNAP = 1e-6;
@@ -62,16 +64,16 @@ function boardsOf(boards: readonly CutBoard[], kerf: number, unit: number, up: R
   });
 }
 
-/** Zones within the board, rounded outwards; one narrower than the blade still takes the blade's width. */
+/** Zones within the board, rounded outwards, few enough to be told apart; one narrower than the blade still takes the blade's width. */
 function zonesOf(avoid: readonly AvoidZone[], length: number, width: number, kerf: number, up: Round, down: Round) {
   const zones = avoid.map(({ from, to, near, far }): GridZone => {
     const [x0, x1] = [Math.max(0, down(from)), Math.min(length, up(to))];
     const [y0, y1] = [Math.max(0, down(near)), Math.min(width, up(far))];
     return { x0, x1: Math.min(length, Math.max(x1, x0 + kerf)), y0, y1: Math.min(width, Math.max(y1, y0 + kerf)) };
   });
-  return zones
-    .filter((z) => z.x1 > z.x0 && z.y1 > z.y0)
-    .sort((a, b) => a.x0 - b.x0 || a.y0 - b.y0 || a.x1 - b.x1 || a.y1 - b.y1);
+  const order = (a: GridZone, b: GridZone): number => a.x0 - b.x0 || a.y0 - b.y0 || a.x1 - b.x1 || a.y1 - b.y1;
+  const real = zones.filter((z) => z.x1 > z.x0 && z.y1 > z.y0).sort(order);
+  return mergeZones(real, MOST_ZONES).sort(order);
 }
 
 /** What has the same row of numbers, by rising rows. */

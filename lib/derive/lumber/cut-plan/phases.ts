@@ -1,4 +1,4 @@
-import type { Misfit } from './cut-search.ts';
+import type { Misfit, MisfitReason } from './cut-search.ts';
 import { dive } from './dive.ts';
 import { cheapestArea, FEW_BOARDS, fill } from './fill.ts';
 import { improve, type Walk } from './improve.ts';
@@ -32,16 +32,17 @@ const BEFORE_PROOF = 60;
  */
 export function* phases(work: Work): Generator<void, readonly Misfit[]> {
   const root = yield* rootBound(work, MOST_ROUNDS);
-  if (work.bound > allBoards(work) + EQUAL) return leftOver(work, 'too little lumber');
+  if (whyNone(work) === 'too little lumber') return leftOver(work, 'too little lumber');
   wholeBoardsBound(work, root.rounds);
   yield;
   const cheapest = cheapestArea(work.grid);
   const values = Float64Array.from(work.grid.parts, (p, i) => 0.5 * root.answer.worth[i]! + 0.52 * p.area * cheapest);
+  const pieces = work.grid.parts.reduce((sum, p) => sum + p.count, 0);
   for (let n = 0; n < DIVES && !isProved(work); n++) yield* dive(work, root.answer, values, n > 0);
   yield* firstFills(work, values);
-  if (!work.best) return leftOver(work, 'no place found');
+  if (!work.best && pieces <= FEW_PIECES) yield* prove(work, root.rounds, values);
+  if (!work.best) return leftOver(work, whyNone(work));
   const walk: Walk = { plan: work.best };
-  const pieces = work.grid.parts.reduce((sum, p) => sum + p.count, 0);
   for (let n = 1; n <= MOST_TRIES && !isProved(work); n++) {
     improve(work, walk, values);
     if (n === BEFORE_PROOF && pieces <= FEW_PIECES) yield* prove(work, root.rounds, values);
@@ -62,4 +63,7 @@ function* firstFills(work: Work, values: Float64Array): Generator<void, void> {
 }
 
 /** No plan costs more than all boards together: a bound above that proves that there is none. */
-const allBoards = ({ grid }: Work): number => grid.boards.reduce((sum, b) => sum + b.cost * b.ids.length, 0);
+function whyNone({ grid, bound }: Work): MisfitReason {
+  const all = grid.boards.reduce((sum, b) => sum + b.cost * b.ids.length, 0);
+  return bound > all + EQUAL ? 'too little lumber' : 'no place found';
+}

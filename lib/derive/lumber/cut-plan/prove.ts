@@ -1,6 +1,7 @@
 import type { Program } from '../master.ts';
 import { compactPacking } from './compact-model.ts';
 import { fill } from './fill.ts';
+import { FEW_ENOUGH, packFew } from './pack-few.ts';
 import type { PricedRound } from './root-bound.ts';
 import { valueRows } from './whole-boards.ts';
 import { demandOf, EQUAL, isProved, submit, type Work } from './work.ts';
@@ -86,6 +87,11 @@ function decide(work: Work, kinds: readonly number[], values: Float64Array): 'pa
       submit(work, plan);
       return 'packed';
     }
+  }
+  if (demandOf(grid).reduce((sum, n) => sum + n, 0) <= FEW_ENOUGH) {
+    const packed = packFew(grid, kinds);
+    if (packed) submit(work, packed);
+    return packed ? 'packed' : 'none';
   }
   const { verdict, patterns } = compactPacking(solver, grid, kinds, NODES);
   if (verdict !== 'packed') return verdict;

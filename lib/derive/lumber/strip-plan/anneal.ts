@@ -5,6 +5,9 @@ import { seeded } from './seeded.ts';
 import { mostReserve, type Row } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
 
+/** Extra cost taken with odds of 1 to e, at first and, a hundredth of it, at last; as part of the cost when terms come in order. */
+const HOT = 10;
+const HOT_PART = 0.2;
 /** Cost of a mm that a stack or the row is short of, while no plan is found yet (tried on random piles). */
 const SHORT_STACK = 6;
 const SHORT_ROW = 0.3;
@@ -19,6 +22,8 @@ export class Annealing {
   private readonly random: () => number;
   private readonly steps: number;
   private step = 0;
+  private readonly hot: number;
+  private readonly cold: number;
   /** Board of each cell, -1 none: shows, bottoms, pile. */
   private readonly cells: Int32Array;
   private readonly flips: Uint8Array;
@@ -39,6 +44,8 @@ export class Annealing {
     this.cells = firstCells(model, this.random);
     this.kept = new Int32Array(2 * strips);
     this.current = this.cost();
+    this.hot = model.problem.settings.preference.mode === 'weighted' ? HOT : Math.max(HOT, HOT_PART * this.current);
+    this.cold = HOT * 0.01;
     this.note();
   }
 
@@ -49,7 +56,7 @@ export class Annealing {
   /** Goes on for some steps, then judges the best filling of these. */
   advance(count: number): void {
     const end = Math.min(this.steps, this.step + count);
-    for (; this.step < end; this.step++) this.move(3 * 0.01 ** (this.step / this.steps));
+    for (; this.step < end; this.step++) this.move(this.hot * (this.cold / this.hot) ** (this.step / this.steps));
     this.judgeKept();
   }
 
@@ -91,9 +98,25 @@ export class Annealing {
     if (kind < 0.05) return this.turn(0, strips - 1);
     if (kind < 0.15) return this.turn(j, j);
     if (kind < 0.25) return this.reverse(Math.min(j, k), Math.max(j, k));
+    if (kind < 0.4) return this.exchange(j, kind < 0.3 ? j : k);
     const a = Math.floor(this.random() * 2 * strips);
-    const b = Math.floor(this.random() * (kind < 0.6 ? 2 * strips : this.cells.length));
+    const b = Math.floor(this.random() * (kind < 0.65 ? 2 * strips : this.cells.length));
     return this.swap(a, b) ? () => this.swap(a, b) : undefined;
+  }
+
+  /** Two strips change places; one strip its layers. */
+  private exchange(j: number, k: number): (() => void) | undefined {
+    const { strips } = this.model;
+    if (j === k) return this.swap(j, strips + j) ? () => void this.swap(j, strips + j) : undefined;
+    if (!this.swap(j, k)) return undefined;
+    if (this.swap(strips + j, strips + k)) {
+      return () => {
+        this.swap(j, k);
+        this.swap(strips + j, strips + k);
+      };
+    }
+    this.swap(j, k);
+    return undefined;
   }
 
   private turn(first: number, last: number): () => void {

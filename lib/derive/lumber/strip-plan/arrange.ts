@@ -175,8 +175,8 @@ class Arranging {
     const { model, label, incumbent } = this;
     const j = model.strips - 1;
     const flips = Math.min(this.flips[2 * j]!, this.flips[2 * j + 1]!);
-    return pairBottoms(this.pairing, this.order, label.cost + tone + flips, (bottoms) => {
-      const judged = judge(model, { shows: [...this.order], bottoms });
+    return pairBottoms(this.pairing, this.order, label.cost + tone + flips, (bottoms, most) => {
+      const judged = judge(model, { shows: [...this.order], bottoms }, most);
       if (judged !== undefined && judged.value < incumbent.value - model.prices.alike) {
         incumbent.value = judged.value;
         incumbent.best = judged;

@@ -35,16 +35,30 @@ export function rowOf(model: StripModel, { shows, bottoms }: Arrangement): Row {
   return { edges, spare };
 }
 
-/** Judges an arrangement exactly; undefined when it is too narrow, or too thin anywhere. */
-export function judge(model: StripModel, arrangement: Arrangement): Judged | undefined {
+/**
+ * Judges an arrangement exactly; undefined when it is too narrow, or too thin anywhere, or when defects on the underside cost more
+ * than `most`.
+ */
+export function judge(
+  model: StripModel,
+  arrangement: Arrangement,
+  most = Number.POSITIVE_INFINITY,
+): Judged | undefined {
   const row = rowOf(model, arrangement);
   const slid = slide(model, row);
   if (slid === undefined || slid.reserve < -ROUNDING) return undefined;
   const seams = seamsAt(model, row.edges, slid.start);
   const strips = arrangement.shows.map((_, j) => j);
+  const bottoms: (Laid | undefined)[] = [];
+  let under = 0;
+  for (const j of strips) {
+    const bottom = layBottom(model, arrangement, seams, j);
+    bottoms.push(bottom);
+    under += bottom?.cost ?? 0;
+    if (under > most) return undefined;
+  }
   const lie = (j: number, flip: Flip) => layShow(model, arrangement, seams, j, flip);
   const laid = strips.map((j) => FLIPS.map((flip) => lie(j, flip)));
-  const bottoms = strips.map((j) => layBottom(model, arrangement, seams, j));
   const costs = strips.map((j) => FLIPS.map((f) => model.showCost[2 * arrangement.shows[j]! + f]! + laid[j]![f]!.cost));
   const flips = bestFlips(costs, model.prices.of.rings);
   const shows = strips.map((j) => laid[j]![flips[j]!]!);

@@ -4,6 +4,7 @@ import { flipExtra, type Label, labelOf, labelReserve, reserveCost } from './lab
 import { Relaxation, type Span } from './multipliers.ts';
 import { orderBound } from './order-bound.ts';
 import { requirementsOf } from './requirements.ts';
+import { BOTTOM, SHOW, SINGLE } from './role-table.ts';
 import { type Opened, opened, walkRoles } from './role-walk.ts';
 import type { StripModel } from './strip-model.ts';
 import { byTone, toneWindows } from './tone-window.ts';
@@ -28,14 +29,13 @@ interface OpenEntry {
   readonly states: number;
 }
 
-/** A label to be arranged, its first show boards given. */
+/** Roles of all boards; once looked at, the label to be arranged, its first show boards given. */
 interface LabelEntry {
   readonly kind: 'label';
   readonly key: number;
+  readonly span: Span;
   readonly roles: Uint8Array;
-  readonly label: Label;
-  /** The key knows what the order of the show boards costs. */
-  readonly ordered: boolean;
+  readonly label?: Label;
   readonly first: readonly number[];
 }
 
@@ -75,12 +75,14 @@ export class LabelSearch {
   private readonly windows: ReturnType<typeof toneWindows>;
   private window = 0;
   private hint: readonly number[];
+  private readonly rolesCost: Float64Array;
   private readonly solved = new Set<string>();
   private readonly orders = new Map<string, { readonly cost: number; readonly limit: number }>();
 
   constructor(model: StripModel, incumbent: Incumbent) {
     this.model = model;
     this.incumbent = incumbent;
+    this.rolesCost = roleCosts(model);
     this.tones = byTone(model);
     this.order = Int32Array.from(model.boards.keys()).sort((a, b) => model.width[b]! - model.width[a]! || a - b);
     this.relaxation = new Relaxation(model, this.order, this.tones);
@@ -117,7 +119,7 @@ export class LabelSearch {
     const entry = this.heap.pop();
     if (entry.kind === 'span') this.openSpan(entry);
     else if (entry.kind === 'open') this.giveRoles(entry);
-    else this.arrangeLabel(entry);
+    else this.takeLabel(entry);
   }
 
   private startWindow(): void {
@@ -168,28 +170,30 @@ export class LabelSearch {
       const states = walkRoles(this.model, entry.opened, key, below, most, found);
       this.work += (states ?? most) / STATES_PER_WORK;
       if (states === undefined) continue;
-      for (const label of labels) this.pushLabel(label);
+      for (const label of labels) this.heap.push(label);
       if (below < this.ceiling) this.heap.push({ ...entry, key: below, stride: stride * STRIDE_GROWTH, states });
       return;
     }
   }
 
+  /** Keeps roles under a bound that is quickly told: the boards, the tones, and the reserve missing at least. */
   private noteLabel(labels: LabelEntry[], span: Span, least: number, roles: Uint8Array): void {
-    const { model } = this;
-    const label = labelOf(model, this.tones, roles, span.window.cost);
-    const reserve = labelReserve(model, label);
-    if (reserve === undefined || reserve < span.low - 1e-9) return;
-    const key = label.cost + flipExtra(model, label) + label.range + reserveCost(model, Math.min(reserve, span.high));
-    if (key < this.ceiling)
-      labels.push({ kind: 'label', key: Math.max(key, least), roles: roles.slice(), label, ordered: false, first: [] });
+    const { model, rolesCost } = this;
+    let cost = span.window.cost + reserveCost(model, span.high);
+    for (let i = 0; i < roles.length; i++) cost += rolesCost[16 * i + roles[i]!]!;
+    if (cost >= this.ceiling) return;
+    labels.push({ kind: 'label', key: Math.max(cost, least), span, roles: roles.slice(), first: [] });
   }
 
   /** A label met in several spans is arranged once, for all reserves. */
-  private pushLabel(entry: LabelEntry): void {
-    const name = String.fromCharCode(...entry.roles);
-    if (this.solved.has(name)) return;
+  private labelFor({ roles, span }: LabelEntry): Label | undefined {
+    const name = String.fromCharCode(...roles);
+    if (this.solved.has(name)) return undefined;
+    const label = labelOf(this.model, this.tones, roles, span.window.cost);
+    const reserve = labelReserve(this.model, label);
+    if (reserve === undefined || reserve < span.low - 1e-9) return undefined;
     this.solved.add(name);
-    this.heap.push(entry);
+    return label;
   }
 
   /** What the order of the show boards adds to a label; kept by show boards, for as high a limit as was asked. */
@@ -204,13 +208,24 @@ export class LabelSearch {
     return cost;
   }
 
-  private arrangeLabel(entry: LabelEntry): void {
-    const { label, first } = entry;
-    if (!entry.ordered) {
-      const key = Math.max(entry.key, label.cost + this.orderCost(label));
-      if (key < this.ceiling) this.heap.push({ ...entry, key, ordered: true });
+  private takeLabel(entry: LabelEntry): void {
+    if (entry.label) {
+      this.arrangeLabel(entry, entry.label);
       return;
     }
+    this.work++;
+    const label = this.labelFor(entry);
+    if (!label) return;
+    const { model } = this;
+    const reserve = reserveCost(model, labelReserve(model, label)!);
+    const least = label.cost + label.range + flipExtra(model, label) + reserve;
+    if (least >= this.ceiling) return;
+    const key = Math.max(entry.key, least, label.cost + this.orderCost(label));
+    if (key < this.ceiling) this.heap.push({ ...entry, key, label });
+  }
+
+  private arrangeLabel(entry: LabelEntry, label: Label): void {
+    const { first } = entry;
     const whole = first.length === this.model.strips;
     const effort: Effort = { spent: 0, limit: whole ? Number.POSITIVE_INFINITY : LABEL_EFFORT };
     const finished = arrange(this.model, label, first, this.incumbent, effort);
@@ -220,4 +235,16 @@ export class LabelSearch {
       if (!first.includes(i)) this.heap.push({ ...entry, first: [...first, i] });
     }
   }
+}
+
+/** Cost of each role of each board, 16 numbers a board. */
+function roleCosts(model: StripModel): Float64Array {
+  const costs = new Float64Array(16 * model.boards.length);
+  for (let i = 0; i < model.boards.length; i++) {
+    const show = Math.min(model.showCost[2 * i]!, model.showCost[2 * i + 1]!);
+    costs[16 * i + SHOW] = show;
+    costs[16 * i + SINGLE] = show;
+    costs[16 * i + BOTTOM] = model.bottomCost[i]!;
+  }
+  return costs;
 }

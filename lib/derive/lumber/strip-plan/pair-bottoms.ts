@@ -16,13 +16,13 @@ export interface Pairing {
 
 /**
  * Goes through the pairings of an order of show boards with bottom boards, left to right, and tells each that may be cheaper
- * than the incumbent. `cost` is what the order costs without its reserve. Answers false when the effort ran out.
+ * than the incumbent, with the most that it may cost besides. `cost` is what the order costs without its reserve. Answers false when the effort ran out.
  */
 export function pairBottoms(
   pairing: Pairing,
   shows: readonly number[],
   cost: number,
-  found: (bottoms: number[]) => void,
+  found: (bottoms: number[], most: number) => void,
 ): boolean {
   return new Pairer(pairing, shows, cost, found).next(0);
 }
@@ -31,7 +31,7 @@ class Pairer {
   private readonly pairing: Pairing;
   private readonly shows: readonly number[];
   private readonly cost: number;
-  private readonly found: (bottoms: number[]) => void;
+  private readonly found: (bottoms: number[], most: number) => void;
   private readonly single: readonly boolean[];
   private readonly matching: Matching;
   private readonly bottoms: number[] = [];
@@ -44,7 +44,7 @@ class Pairer {
   private readonly placed: Uint8Array;
   private readonly taken: Uint8Array;
 
-  constructor(pairing: Pairing, shows: readonly number[], cost: number, found: (bottoms: number[]) => void) {
+  constructor(pairing: Pairing, shows: readonly number[], cost: number, found: (bottoms: number[], most: number) => void) {
     const { model, label } = pairing;
     this.pairing = pairing;
     this.shows = shows;
@@ -172,8 +172,7 @@ class Pairer {
     const reserve = mostReserve(model, { edges: this.edges, spare: this.spare });
     const cap = model.problem.settings.reserveCap;
     const missing = model.prices.counted('reserve', cap - Math.min(cap, reserve));
-    if (reserve < -1e-9 || this.cost + model.prices.of.reserve * missing >= incumbent.value - model.prices.alike)
-      return;
-    this.found([...this.bottoms]);
+    const most = incumbent.value - model.prices.alike - this.cost - model.prices.of.reserve * missing;
+    if (reserve >= -1e-9 && most > 0) this.found([...this.bottoms], most);
   }
 }

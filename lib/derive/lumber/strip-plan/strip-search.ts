@@ -2,16 +2,16 @@ import { Annealing } from './anneal.ts';
 import type { Incumbent } from './arrange.ts';
 import { LabelSearch } from './label-search.ts';
 import { planOf } from './plan-of.ts';
-import { stripModel } from './strip-model.ts';
+import { type StripModel, stripModel } from './strip-model.ts';
 import type { StripStatus } from './strip-plan.ts';
 import type { StripProblem } from './strip-problem.ts';
 
 export interface StripSearchOptions {
-  /** Steps of annealing for a first plan. */
-  readonly annealing?: number;
   readonly seed?: number;
   /** Only plans cheaper than this are looked for, as if one of that cost were known. */
   readonly below?: number;
+  /** Rounds of annealing before the exact search begins. */
+  readonly rounds?: number;
 }
 
 /** A search that goes on for as long as it is told, and always knows its best plan and what no plan can beat. */
@@ -21,45 +21,79 @@ export interface StripSearch {
   readonly status: StripStatus;
 }
 
-/** Annealing steps that find a plan within a few percent of the best for 24 boards (tried on random piles). */
-const ANNEALING = 60_000;
+/** Steps of a round of annealing; rounds before the exact search (tried: more, shorter or longer ones find less in the time). */
+const ROUND = 20_000;
+const ROUNDS = 3;
+/** Rounds after that, each after so much exact work: a better plan spares the exact search more than it costs. */
+const LATER_ROUNDS = 12;
+const WORK_BETWEEN = 20_000;
 /** Steps between two looks at the work left. */
 const CHUNK = 1_000;
 
-/** Begins to search for the best plan. The same problem gives the same plan at the same work, in whatever order its boards come. */
+/**
+ * Begins to search for the best plan. The same problem gives the same plan at the same work, in whatever order its boards come.
+ */
 export function planStrips(problem: StripProblem, options: StripSearchOptions = {}): StripSearch {
-  const model = stripModel(problem);
-  const incumbent: Incumbent = { value: options.below ?? Number.POSITIVE_INFINITY };
-  const enough = model.boards.length >= model.strips;
-  const annealing = enough
-    ? new Annealing(model, incumbent, options.annealing ?? ANNEALING, options.seed ?? 1)
-    : undefined;
-  const labels = new LabelSearch(model, incumbent);
-  let annealed = 0;
+  return new Search(stripModel(problem), options);
+}
 
-  const status = (): StripStatus => {
-    const plan = incumbent.best === undefined ? undefined : planOf(model, incumbent.best);
-    const done = (annealing?.done ?? true) && labels.done;
+class Search implements StripSearch {
+  private readonly model: StripModel;
+  private readonly incumbent: Incumbent;
+  private readonly labels: LabelSearch;
+  private readonly seed: number;
+  private readonly rounds: number;
+  private annealing: Annealing | undefined;
+  private begun = 0;
+  private annealed = 0;
+
+  constructor(model: StripModel, options: StripSearchOptions) {
+    this.model = model;
+    this.incumbent = { value: options.below ?? Number.POSITIVE_INFINITY };
+    this.labels = new LabelSearch(model, this.incumbent);
+    this.seed = options.seed ?? 1;
+    this.rounds = model.boards.length < model.strips ? 0 : (options.rounds ?? ROUNDS);
+  }
+
+  advance(work: number): StripStatus {
+    const end = this.work + work;
+    while (this.work < end && !this.done) this.step();
+    return this.status;
+  }
+
+  get status(): StripStatus {
+    const { incumbent, labels, done, work } = this;
     const bound = done ? incumbent.value : labels.bound;
-    const gap = plan === undefined ? undefined : Math.max(0, (plan.value - bound) / Math.max(bound, 1e-9));
-    const work = annealed + labels.work;
-    return { done, bound, work, ...(plan ? { plan } : {}), ...(gap === undefined ? {} : { gap: done ? 0 : gap }) };
-  };
+    if (incumbent.best === undefined) return { done, bound, work };
+    const plan = planOf(this.model, incumbent.best);
+    const gap = done ? 0 : Math.max(0, plan.value - bound) / Math.max(bound, 1e-9);
+    return { done, bound, work, plan, gap };
+  }
 
-  return {
-    advance(work) {
-      const end = annealed + labels.work + work;
-      while (annealed + labels.work < end) {
-        if (annealing && !annealing.done) {
-          annealing.advance(CHUNK);
-          annealed += CHUNK;
-        } else if (labels.done) break;
-        else labels.step();
-      }
-      return status();
-    },
-    get status() {
-      return status();
-    },
-  };
+  private get work(): number {
+    return this.annealed + this.labels.work;
+  }
+
+  private get done(): boolean {
+    return this.annealing === undefined && this.begun >= this.rounds && this.labels.done;
+  }
+
+  private step(): void {
+    if (this.annealing === undefined && this.roundIsDue()) {
+      this.annealing = new Annealing(this.model, this.incumbent, ROUND, this.seed + this.begun++);
+    }
+    if (this.annealing === undefined) {
+      this.labels.step();
+      return;
+    }
+    this.annealing.advance(CHUNK);
+    this.annealed += CHUNK;
+    if (this.annealing.done) this.annealing = undefined;
+  }
+
+  private roundIsDue(): boolean {
+    if (this.begun < this.rounds) return true;
+    const later = this.begun - this.rounds;
+    return this.rounds > 0 && later < LATER_ROUNDS && this.labels.work >= WORK_BETWEEN * (later + 1);
+  }
 }

@@ -1,3 +1,4 @@
+import type { Box } from '../../../../drawing/bounds.ts';
 import type { Frame } from '../../../../geometry/frame.ts';
 import { turnIn } from '../../../../geometry/frame.ts';
 import { cross, type Vec2, type Vec3 } from '../../../../geometry/vec.ts';
@@ -48,6 +49,19 @@ export function partViews(part: Part, solid: Solid, frame: Frame): PartViews {
   const flipped = turnIn(frame, [0, 0, 1])[1] > 0.5;
   const sides = sidesShown(part);
   return { box, flipped, views: sides.map((side) => partView(part, solid, side, flipped)) };
+}
+
+/** What a length, a thickness, a gap and the names take beside bare views at the least, paper mm. */
+const DIMS = { across: 19, up: 33 } as const;
+
+/** Whether the bare views and the least of their dimensions are smaller than a room: what is not need not be drawn. */
+export function viewsFit({ views }: PartViews, { min, max }: Box, scale: number): boolean {
+  const sum = (sides: readonly Side[], k: 0 | 1): Mm =>
+    views.filter(({ side }) => sides.includes(side)).reduce((total, { size }) => total + size[k], 0);
+  return (
+    sum(['face', 'end', 'farEnd'], 0) + DIMS.across * scale <= max[0] - min[0] &&
+    sum(['face', 'edge', 'farEdge'], 1) + DIMS.up * scale <= max[1] - min[1]
+  );
 }
 
 /** Three directions, and every other side that something is worked into. */

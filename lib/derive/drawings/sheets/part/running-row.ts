@@ -1,6 +1,5 @@
 import type { Entity } from '../../../../drawing/drawing.ts';
 import type { Pt } from '../../../../drawing/entity.ts';
-import { roomFor } from '../../../../drawing/fit-text.ts';
 import { LAYERS } from '../../../../drawing/layers.ts';
 import { spread } from '../../../../drawing/spread.ts';
 import { SIDES, type StackSide } from '../../../../drawing/stack.ts';
@@ -11,8 +10,6 @@ import type { Mm } from '../../../../units/mm.ts';
 export interface RunningStop {
   /** Along the side, mm. */
   readonly at: Mm;
-  /** Where the line to it starts, across the side. */
-  readonly foot: Mm;
   readonly text: string;
 }
 
@@ -39,15 +36,14 @@ export function runningRow(stops: readonly RunningStop[], edge: Mm, side: StackS
   const width = (1.34 * textHeight + APART) * scale;
   const middles = spread(sorted.map(({ at }) => ({ middle: at, width })));
   const point = (along: Mm, across: Mm): Pt => (axis === 0 ? [along, across] : [across, along]);
-  return sorted.flatMap(({ at, foot, text }, k): Entity[] => {
+  return sorted.flatMap(({ at, text }, k): Entity[] => {
     const bend = edge + out * OUT * scale;
     const end = bend + out * SLANT * scale;
-    const from = out * (edge - foot) > 1e-6 ? foot + out * size.gap : edge + out * size.gap;
     return [
       {
         kind: 'poly',
         layer: LAYERS.DIMENSION,
-        points: [point(at, from), point(at, bend), point(middles[k]!, end)],
+        points: [point(at, edge + out * size.gap), point(at, bend), point(middles[k]!, end)],
         closed: false,
       },
       {
@@ -63,10 +59,3 @@ export function runningRow(stops: readonly RunningStop[], edge: Mm, side: StackS
     ];
   });
 }
-
-/** How far a row reaches beyond the edge of its view, mm of the model. */
-export const rowReach = (stops: readonly RunningStop[], style: Style): Mm =>
-  stops.length === 0
-    ? 0
-    : (OUT + SLANT + style.textGap + Math.max(...stops.map(({ text }) => roomFor(text, style.textHeight)))) *
-      style.scale;

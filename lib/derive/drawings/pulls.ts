@@ -22,12 +22,17 @@ export interface Pull {
 /** mm between two pieces without a tenon between them, and more than a tenon is long with one: our convention. */
 const PLAIN: { readonly [K in Joint['kind']]: Mm } = { edge: 40, layer: 60, frame: 90, pad: 40 };
 const BESIDE_TENON: Mm = 50;
-/** mm between two pieces that are screwed together, and how much that counts beside a joint: our convention. */
+/** mm between two pieces that are screwed together when nothing else is said, and how much that counts beside a joint: our convention. */
 const SCREWED: Mm = 200;
 const SCREW = 0.02;
 
-/** What pulls the pieces of a scene apart: every joint along its own direction, and the top off its base. */
-export function pullsOf(assembly: Assembly, boxes: ReadonlyMap<PartId, Bounds>): Pull[] {
+/**
+ * What pulls pieces apart: every joint along its own direction, and the top off its base.
+ *
+ * @param boxes around the pieces that are shown, table's frame.
+ * @param screwed mm between two pieces that are screwed together.
+ */
+export function pullsOf(assembly: Assembly, boxes: ReadonlyMap<PartId, Bounds>, screwed: Mm = SCREWED): Pull[] {
   const shownAs = (id: PartId): readonly PartId[] => {
     if (boxes.has(id)) return [id];
     const part = partOf(assembly, id);
@@ -48,7 +53,7 @@ export function pullsOf(assembly: Assembly, boxes: ReadonlyMap<PartId, Bounds>):
     const shown = shownAs(fixing.into);
     // Boards of a glued top are few or many: together they count as one, and their joints more than the screws.
     const weight = SCREW / shown.length;
-    return shown.map((to) => ({ from: base.id, to, by: scale(along, SCREWED), weight, tenons: [] }));
+    return shown.map((to) => ({ from: base.id, to, by: scale(along, screwed), weight, tenons: [] }));
   });
   return [...joints, ...screws];
 }

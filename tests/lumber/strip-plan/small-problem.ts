@@ -1,0 +1,26 @@
+import type { StripProblem, StripSettings } from '../../../lib/derive/lumber/strip-plan/strip-problem.ts';
+import { STRIP_WEIGHTS } from '../../../lib/derive/lumber/strip-plan/strip-settings.ts';
+import { pick, randomFrom } from '../../tables/random.ts';
+import { randomPile } from './random-boards.ts';
+
+/** Small piles of all sorts: one and two layers, a seam in the middle, wishes and pins, thin stock, flat and steep wedges. */
+export function smallProblem(seed: number): StripProblem {
+  const random = randomFrom(seed);
+  const strips = pick(random, [2, 3, 3, 4]);
+  const boards = Math.min(7, strips + Math.floor(random() * (8 - strips)));
+  const settings: Partial<StripSettings> = {
+    layers: pick(random, ['either', 'either', 'two', 'one'] as const),
+    rings: pick(random, ['alternate', 'ignore'] as const),
+    seamOnCenterLine: random() < 0.25,
+    leastWidth: pick(random, [30, 50.8, 110]),
+    scarceFrom: pick(random, [40, 50.8]),
+    preference: {
+      mode: 'weighted',
+      weights: { ...STRIP_WEIGHTS, symmetry: pick(random, [0, 0, 0.5]), tone: pick(random, [20, 20, 0]) },
+    },
+  };
+  const pile = randomPile({ seed, boards, strips, thinner: -pick(random, [-3, 0, 4, 18]), settings });
+  const scale = 0.8 + 0.35 * random();
+  const pins = random() < 0.3 ? [{ mark: pile.boards[0]!.mark, strip: 1 + Math.floor(random() * strips) }] : [];
+  return { ...pile, width: pile.width * scale, ...(pins.length > 0 ? { pins } : {}) };
+}
