@@ -9,6 +9,7 @@ import type { Job } from './job.ts';
 import type { LumberPlan } from './lumber-plan.ts';
 import { proofText } from './plan-proof.ts';
 import { stripPlanTable, tallyTable } from './strip-plan-table.ts';
+import { stripsAsPlanned } from './strips-as-planned.ts';
 
 /** A stretch of the report on lumber: a heading, sentences, and a table when there is one. */
 export interface LumberSection {
@@ -26,7 +27,11 @@ export function lumberReport(job: Job, plan: LumberPlan, units: UnitSystem): Lum
   const verdict = tally.verdict === 'stop' ? 'stop buying: every strip has its board' : 'go on buying';
   return [
     buying,
-    { title: `Tally: ${verdict}`, lines: [], table: tallyTable(tally) },
+    {
+      title: `Tally while buying: ${verdict}`,
+      lines: ['by thickness and width alone; which board goes where is told below'],
+      table: tallyTable(tally),
+    },
     ...stripSections(plan, units),
     ...cutSections(plan, units),
   ];
@@ -39,6 +44,7 @@ function stripSections({ strips, stopped }: LumberPlan, units: UnitSystem): Lumb
   const proof = `${proofText(strips.status)}${done ? '' : ` (none is below ${formatNumber(bound, 2)})`}${stopped ? '; it was stopped' : ''}`;
   const lines = [
     `cost ${formatNumber(plan.value, 2)}; ${proof}; ${work} steps`,
+    `the joints are those of these boards; to draw and check with them: --set "${stripsAsPlanned(plan, strips.problem, units)}"`,
     `least reserve over the wedge ${formatLength(plan.reserve, units, 'down')}; left over: ${plan.unused.join(', ') || 'none'}`,
   ];
   return [{ title: 'Strip plan, from the left edge', lines, table: stripPlanTable(plan, units) }];

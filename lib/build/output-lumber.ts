@@ -12,6 +12,7 @@ import { type LumberPlan, paperPlan } from './lumber-plan.ts';
 import { type Files, textFile } from './output.ts';
 import { proofText } from './plan-proof.ts';
 import { stripPlanTable } from './strip-plan-table.ts';
+import { stripsAsPlanned } from './strips-as-planned.ts';
 
 /** What to buy; and with a table of boards, which board goes where in the top, and how the rest is cut. */
 export async function lumberFiles(job: Job): Promise<Files> {
@@ -27,7 +28,16 @@ export async function lumberFiles(job: Job): Promise<Files> {
   if (strips?.status.plan) {
     table('lumber/strip-plan.csv', stripPlanTable(strips.status.plan, units));
     const { revision, date } = design;
-    const heading = { title, revision, date, units, bound: proofText(strips.status), ...(warning ? { warning } : {}) };
+    const redraw = stripsAsPlanned(strips.status.plan, strips.problem, units);
+    const heading = {
+      title,
+      revision,
+      date,
+      units,
+      redraw,
+      bound: proofText(strips.status),
+      ...(warning ? { warning } : {}),
+    };
     const drawing = stripPlanDrawing(strips.status.plan, strips.problem, heading);
     files.set('lumber/strip-plan.svg', textFile(writeSvg(drawing)));
   }

@@ -82,13 +82,20 @@ describe('the drawing of a strip plan', () => {
     value: 1,
     unused: [],
   } as unknown as StripPlan;
-  const heading = { title: 'Bench', revision: 'A', date: '2026-11-25', units: 'mm', bound: 'best possible' } as const;
+  const heading = {
+    title: 'Bench',
+    revision: 'A',
+    date: '2026-11-25',
+    units: 'mm',
+    bound: 'best possible',
+    redraw: 'top.strips=100 mm, 100 mm',
+  } as const;
   const drawing = stripPlanDrawing(plan, problem, { ...heading, warning: 'made in spite' });
   const texts = flatten(drawing).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
 
   it('says how good it is, which board goes where, what it has to spare, and what must not be overlooked', () => {
     expect(texts).toContain('least thickness to spare over the wedge 8.4 mm; best possible');
-    expect(texts).toContain('1: board 1, A up');
+    expect(texts).toContain('1: board 1, A up, rip to 101.6 mm, top begins at 40 mm');
     expect(texts).toContain('made in spite');
     expect(texts.filter((text) => text === '8.4 mm')).toHaveLength(2);
   });

@@ -15,6 +15,8 @@ export interface StripPlanHeading {
   readonly units: UnitSystem;
   /** How good the plan is, in words. */
   readonly bound: string;
+  /** What to set in the design, so that it is drawn and checked with the joints of the plan. */
+  readonly redraw: string;
   readonly warning?: string;
 }
 
@@ -23,7 +25,7 @@ const SCALE = 10;
 
 /** The strip plan to hang over the bench: the top from above, and the stack of blanks over the wedge. */
 export function stripPlanDrawing(plan: StripPlan, problem: StripProblem, heading: StripPlanHeading): Drawing {
-  const { title, revision, date, units, bound, warning } = heading;
+  const { title, revision, date, units, bound, redraw, warning } = heading;
   const style: Style = { ...DEFAULT_STYLE, scale: SCALE };
   const { text } = sizes(style);
   const half = Math.max(-plan.strips[0]!.from, plan.strips.at(-1)!.to);
@@ -33,6 +35,8 @@ export function stripPlanDrawing(plan: StripPlan, problem: StripProblem, heading
   const middle = -half - 7 * text;
   const lines = [
     `least thickness to spare over the wedge ${least}; ${bound}`,
+    'the other sheets have the joints of the design; to draw and check with these, set',
+    `  ${redraw}`,
     'the triangle is drawn on the show face: a board that is turned breaks it',
     'hatched: a defect that shows; dashed: one below; across they lie as on the board, measured from its reference edge',
     `section seen from the reference end, ${ENLARGED} times as large; growth rings bulge to the bark side`,
@@ -48,7 +52,7 @@ export function stripPlanDrawing(plan: StripPlan, problem: StripProblem, heading
   const entities: Entity[] = [
     letter(`${title}: strip plan, revision ${revision}, ${date}`, half + (warning ? 6 : 3) * text, 3.5),
     ...(warning === undefined ? [] : [letter(warning, half + 3 * text, style.textHeight, LAYERS.WARNING)]),
-    ...stripPlanView(plan, problem, style),
+    ...stripPlanView(plan, problem, style, units),
     ...section.map((entity) => move(entity, [Math.max(problem.length / 2, half * ENLARGED), middle])),
     ...lines.map((line, k) => letter(line, middle - deepest - (6 + 2 * k) * text, style.textHeight)),
   ];

@@ -6,6 +6,8 @@ import { LAYERS } from '../../drawing/layers.ts';
 import { type Style, sizes } from '../../drawing/style.ts';
 import { textCorners } from '../../drawing/text-size.ts';
 import type { Board } from '../../model/records.ts';
+import { formatLength, type UnitSystem } from '../../units/format-length.ts';
+import type { Mm } from '../../units/mm.ts';
 import type { StripPlace, StripPlan } from '../lumber/strip-plan/strip-plan.ts';
 import type { StripProblem } from '../lumber/strip-plan/strip-problem.ts';
 import { defectPatches, type Patch } from './strip-plan-boards.ts';
@@ -33,16 +35,17 @@ const corners = ({ along: [a, b], across: [c, d] }: Pick<Patch, 'along' | 'acros
  * The top from above, reference end at the left: strips with their boards, defects that show hatched and those below
  * dashed, and the triangle that tells a turned board. The origin is on the center line at the reference end.
  */
-export function stripPlanView({ strips }: StripPlan, problem: StripProblem, style: Style): Entity[] {
+export function stripPlanView({ strips }: StripPlan, problem: StripProblem, style: Style, units: UnitSystem): Entity[] {
   const { length, boards } = problem;
   const board = (mark: string): Board => boards.find((b) => b.mark === mark)!;
   const { text } = sizes(style);
   const patchesOf = (s: StripPlace): Patch[] => defectPatches(board(s.show.mark), s.show, s, problem);
   const label = (strip: StripPlace, k: number): Entity => {
-    const { show, bottom, from, to } = strip;
+    const { show, bottom, from, to, ripWidth } = strip;
+    const say = (mm: Mm): string => formatLength(mm, units, 'nearest');
     const under = bottom ? ` over board ${bottom.mark} (${bottom.faceUp} up)` : '';
     const end = show.turned ? ', far end first' : '';
-    const words = `${k + 1}: board ${show.mark}, ${show.faceUp} up${end}${toneWord(board(show.mark))}${under}`;
+    const words = `${k + 1}: board ${show.mark}, ${show.faceUp} up${end}, rip to ${say(ripWidth)}, top begins at ${say(show.startsAt)}${toneWord(board(show.mark))}${under}`;
     const lettered = (share: number): Text => {
       const at: Pt = [length * share, -(from + to) / 2];
       return { kind: 'text', layer: LAYERS.TEXT, text: words, at, height: style.textHeight, valign: 'middle' };
@@ -75,7 +78,7 @@ export function stripPlanView({ strips }: StripPlan, problem: StripProblem, styl
 }
 
 /** Where the words of a strip may begin, as a part of the length: right of the triangle, the first that is clear. */
-const LABEL_AT = [0.34, 0.5, 0.6, 0.7];
+const LABEL_AT = [0.3, 0.36, 0.42, 0.5];
 
 function isOver(text: Text, { along: [start, end] }: Patch, style: Style): boolean {
   const xs = textCorners(text, style.scale).map(([x]) => x);

@@ -54,7 +54,7 @@ const LEAST: Mm = 260;
 export function stickRoll(stick: StoryStick, heading: Heading): Page {
   const width = Math.ceil(Math.max(LEAST, stick.length + 2 * EDGE));
   const height = Math.ceil(2 * EDGE + HEAD + PIECE);
-  return pageOf(stick, heading, { name: 'Roll', width, height, pieces: [[0, stick.length]], from: 0, to: 1 });
+  return pageOf(stick, heading, { name: 'Story stick', width, height, pieces: [[0, stick.length]], from: 0, to: 1 });
 }
 
 interface Sheet {
