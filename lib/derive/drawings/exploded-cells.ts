@@ -83,13 +83,13 @@ function forCells(cover: Cover, grid: Grid, put: (cell: number, x: Mm, y: Mm) =>
   }
 }
 
-/** The cell over a point, that at the border for a point beyond it. */
+/** The cell over a point, one near the border, which shows nothing, for a point beyond it. */
 export function cellAt({ size, origin, columns, rows }: SeenCells, [x, y]: Vec2 | Vec3): number {
   return within(y - origin[1], size, rows) * columns + within(x - origin[0], size, columns);
 }
 
 const within = (value: Mm, size: Mm, count: number): number =>
-  Math.min(count - 1, Math.max(0, Math.floor(value / size)));
+  Math.min(count - 2, Math.max(1, Math.floor(value / size)));
 
 /** Middle of a cell. */
 export const middleOf = ({ size, origin, columns }: SeenCells, cell: number): Vec2 => [

@@ -20,7 +20,7 @@ export interface Pull {
 }
 
 /** mm between two pieces without a tenon between them, and more than a tenon is long with one: our convention. */
-const PLAIN: { readonly [K in Joint['kind']]: Mm } = { edge: 40, layer: 60, frame: 90, pad: 40 };
+const PLAIN: { readonly [K in Joint['kind']]: Mm } = { edge: 40, layer: 60, frame: 90, pad: 70 };
 const BESIDE_TENON: Mm = 50;
 /** mm between two pieces that are screwed together when nothing else is said, and how much that counts beside a joint: our convention. */
 const SCREWED: Mm = 200;

@@ -46,12 +46,12 @@ export function stripPlanView({ strips }: StripPlan, problem: StripProblem, styl
     const under = bottom ? ` over board ${bottom.mark} (${bottom.faceUp} up)` : '';
     const end = show.turned ? ', far end first' : '';
     const words = `${k + 1}: board ${show.mark}, ${show.faceUp} up${end}, rip to ${say(ripWidth)}, top begins at ${say(show.startsAt)}${toneWord(board(show.mark))}${under}`;
-    const lettered = (share: number): Text => {
-      const at: Pt = [length * share, -(from + to) / 2];
+    const lettered = ([share, shift]: readonly [number, number]): Text => {
+      const at: Pt = [length * share, -(from + to) / 2 + shift * (to - from)];
       return { kind: 'text', layer: LAYERS.TEXT, text: words, at, height: style.textHeight, valign: 'middle' };
     };
     const own = patchesOf(strip);
-    const clear = LABEL_AT.find((share) => !own.some((patch) => isOver(lettered(share), patch, style)));
+    const clear = LABEL_AT.find((spot) => !own.some((patch) => isOver(lettered(spot), patch, style)));
     return lettered(clear ?? LABEL_AT[0]!);
   };
   const [left, right] = [-strips[0]!.from, -strips.at(-1)!.to];
@@ -77,13 +77,17 @@ export function stripPlanView({ strips }: StripPlan, problem: StripProblem, styl
   ];
 }
 
-/** Where the words of a strip may begin, as a part of the length: right of the triangle, the first that is clear. */
-const LABEL_AT = [0.3, 0.36, 0.42, 0.5];
+/** Where the words of a strip may begin, as parts of length and width: right of the triangle, the first that is clear. */
+const LABEL_AT: readonly (readonly [number, number])[] = [0, 0.26, -0.26].flatMap((shift) =>
+  [0.31, 0.36, 0.42, 0.5].map((share) => [share, shift] as const),
+);
 
-function isOver(text: Text, { along: [start, end] }: Patch, style: Style): boolean {
-  const xs = textCorners(text, style.scale).map(([x]) => x);
+function isOver(text: Text, { along: [start, end], across: [left, right] }: Patch, style: Style): boolean {
+  const box = textCorners(text, style.scale);
+  const [xs, ys] = [box.map(([x]) => x), box.map(([, y]) => y)];
   const gap = sizes(style).textGap;
-  return Math.min(...xs) - gap < end && Math.max(...xs) + gap > start;
+  if (Math.min(...xs) - gap > end || Math.max(...xs) + gap < start) return false;
+  return Math.min(...ys) - gap < -left && Math.max(...ys) + gap > -right;
 }
 
 function patchMarks(patch: Patch, style: Style): Entity[] {

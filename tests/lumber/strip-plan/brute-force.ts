@@ -168,7 +168,9 @@ function bestSlide(
   const half = width / 2 + settings.edgeTrim + (settings.seamOnCenterLine ? 0 : settings.kerf / 2 + settings.jointing);
   const slope = (centerThickness - edgeThickness) / (width / 2);
   const total = wide.reduce((sum, w) => sum + w, 0);
-  if (total < 2 * half - 1e-9) return undefined;
+  if (total < 2 * half - 1e-9 || wide.length * settings.leastWidth > 2 * half + 1e-9) return undefined;
+  const spares = stacks.map((t) => t - centerThickness - settings.cleanUp);
+  if (Math.min(...spares) + slope * half < 0) return undefined;
   const seamsAt = (start: number): number[] => {
     const seams = [start];
     for (const w of wide) seams.push(seams.at(-1)! + w);
@@ -181,20 +183,18 @@ function bestSlide(
   };
   const reserveAt = (start: number): number => {
     const seams = seamsAt(start);
-    return Math.min(
-      ...stacks.map((t, j) => t - centerThickness - settings.cleanUp + slope * Math.max(0, seams[j]!, -seams[j + 1]!)),
-    );
+    return Math.min(...spares.map((spare, j) => spare + slope * Math.max(0, seams[j]!, -seams[j + 1]!)));
   };
   const middle = -total / 2;
   if (settings.seamOnCenterLine) return centered(problem, wide, half, middle, reserveAt, seamsAt);
   const [low, high] = [half - total, -half];
-  const GRID = 120;
+  const GRID = 60;
   const at = (k: number): number => low + ((high - low) * k) / GRID;
   let [peak, most] = [middle, reserveAt(middle)];
   for (let k = 0; k < GRID; k++) {
     let [a, b] = [at(k), at(k + 1)];
-    if (Math.max(reserveAt(a), reserveAt(b)) + slope * (b - a) < most) continue;
-    for (let step = 0; step < 60; step++) {
+    if (most >= settings.reserveCap || Math.max(reserveAt(a), reserveAt(b)) + slope * (b - a) < Math.max(most, 0)) continue;
+    for (let step = 0; step < 35; step++) {
       const [p, q] = [a + (b - a) / 3, b - (b - a) / 3];
       if (reserveAt(p) < reserveAt(q)) a = p;
       else b = q;

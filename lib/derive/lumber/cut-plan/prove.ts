@@ -76,7 +76,7 @@ function ruleOut(program: Program, columns: readonly number[], set: readonly num
   });
 }
 
-/** Can all parts be cut from these boards? A plan that is found is kept. */
+/** Can all parts be cut from these boards? A plan that is found is kept. A few pieces are tried in every way, zones and all. */
 function decide(work: Work, kinds: readonly number[], values: Float64Array): 'packed' | 'none' | 'unknown' {
   const { grid, solver } = work;
   const free = grid.boards.map((_, b) => kinds.filter((k) => k === b).length);

@@ -155,10 +155,11 @@ export class Annealing {
   private cost(): number {
     const { model, cells } = this;
     const { strips, prices, tone, problem } = model;
+    const below = problem.settings.layers === 'two';
     let cost = 0;
     for (let j = 0; j < strips; j++) {
       const show = cells[j]!;
-      if (show < 0) return Number.POSITIVE_INFINITY;
+      if (show < 0 || (below && cells[strips + j]! < 0)) return Number.POSITIVE_INFINITY;
       cost += this.stack(j, show, cells[strips + j]!);
       if (j === 0) continue;
       cost += prices.of.tone * Math.abs(tone[show]! - tone[cells[j - 1]!]!);

@@ -91,12 +91,14 @@ function reserveAt(model: StripModel, row: Row, start: number): number {
 
 /**
  * The slide of a row: the most reserve, counted up to the cap; among those the one nearest to the middle. Exact up to 1e-9 mm.
- * Undefined when the row is too narrow for the blank, or for a seam on the center line.
+ * Undefined when the row is too narrow for the blank, the blank for its strips, or no seam can
+ * fall on the center line where one must.
  */
 export function slide(model: StripModel, row: Row): Slid | undefined {
   const { strips, half } = model;
   const total = row.edges[strips]!;
-  if (total < 2 * half - 1e-9) return undefined;
+  const narrowest = strips * model.problem.settings.leastWidth;
+  if (total < 2 * half - 1e-9 || narrowest > 2 * half + 1e-9) return undefined;
   const starts = model.problem.settings.seamOnCenterLine ? centerSeams(model, row.edges) : slides(model, row);
   const middle = -total / 2;
   let best: Slid | undefined;

@@ -21,8 +21,9 @@ export interface StripSearch {
   readonly status: StripStatus;
 }
 
-/** Steps of a round of annealing; rounds before the exact search (tried: more, shorter or longer ones find less in the time). */
+/** Steps of a round of annealing, fewer for few boards (by pairs of boards); rounds before the exact search (tried: more, shorter or longer ones find less in the time). */
 const ROUND = 20_000;
+const ROUND_PER_PAIR = 50;
 const ROUNDS = 3;
 /** Rounds after that, each after so much exact work: a better plan spares the exact search more than it costs. */
 const LATER_ROUNDS = 12;
@@ -43,6 +44,7 @@ class Search implements StripSearch {
   private readonly labels: LabelSearch;
   private readonly seed: number;
   private readonly rounds: number;
+  private readonly round: number;
   private annealing: Annealing | undefined;
   private begun = 0;
   private annealed = 0;
@@ -52,6 +54,7 @@ class Search implements StripSearch {
     this.incumbent = { value: options.below ?? Number.POSITIVE_INFINITY };
     this.labels = new LabelSearch(model, this.incumbent);
     this.seed = options.seed ?? 1;
+    this.round = Math.min(ROUND, ROUND_PER_PAIR * model.boards.length ** 2);
     this.rounds = model.boards.length < model.strips ? 0 : (options.rounds ?? ROUNDS);
   }
 
@@ -80,7 +83,7 @@ class Search implements StripSearch {
 
   private step(): void {
     if (this.annealing === undefined && this.roundIsDue()) {
-      this.annealing = new Annealing(this.model, this.incumbent, ROUND, this.seed + this.begun++);
+      this.annealing = new Annealing(this.model, this.incumbent, this.round, this.seed + this.begun++);
     }
     if (this.annealing === undefined) {
       this.labels.step();
