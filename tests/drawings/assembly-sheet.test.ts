@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { cutList } from '../../lib/derive/cut-list/cut-list.ts';
 import { type ExplodedView, explodedView, UNSHORTENED } from '../../lib/derive/drawings/exploded-view.ts';
 import { assemblySheet } from '../../lib/derive/drawings/sheets/assembly.ts';
-import { VIEWS } from '../../lib/derive/drawings/view.ts';
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import type { Circle, Mark, Poly, Pt, Text, Vertex } from '../../lib/drawing/entity.ts';
 import { flatten } from '../../lib/drawing/flatten.ts';
@@ -71,9 +70,9 @@ function shiftOf(drawing: Drawing, { lines }: ExplodedView): Pt {
 }
 
 /** The part that one sees at a place of the view, by casting a ray at every triangle. */
-function seenAt({ solids }: ExplodedView): (p: Pt) => string | undefined {
+function seenAt({ solids, view }: ExplodedView): (p: Pt) => string | undefined {
   const cast = rayCaster(solids);
-  const { right, up, toward } = VIEWS.isometric;
+  const { right, up, toward } = view;
   return ([x, y]) => {
     const flat = add(scale(right, x / UNSHORTENED), scale(up, y / UNSHORTENED));
     const from: Vec3 = add(flat, scale(toward, 1e4));

@@ -8,11 +8,12 @@ import { cellAt, clearOf, type SeenCells, seenCells, seenShares } from './explod
 import { linesOf } from './hidden-lines.ts';
 import type { PlacedSolid } from './placed-solid.ts';
 import { type Projection, project } from './projection.ts';
-import { toView, VIEWS } from './view.ts';
+import { toView, VIEWS, type View, viewFrom } from './view.ts';
 import type { ViewLine } from './view-line.ts';
 
 /** An exploded view; mm in view coordinates, edges along the three axes of the table in their true length. */
 export interface ExplodedView {
+  readonly view: View;
   readonly lines: readonly ViewLine[];
   /** What is seen of the ways on which the tenons go. */
   readonly axes: readonly (readonly [Vec2, Vec2])[];
@@ -30,22 +31,26 @@ export const UNSHORTENED = Math.sqrt(3 / 2);
 const LIFTS: readonly Mm[] = [300, 450, 600, 800];
 const ENOUGH = 0.3;
 
+/** Over the corner of front and far end, or of front and reference end when a piece is not seen at all from there. */
+const CORNERS: readonly View[] = [VIEWS.isometric, viewFrom([-1, -1, 1])];
+
 /** Cells over a view: to choose a lift, and to find places for balloons. */
 const COARSE = 150;
 const FINE = 360;
 
 export function explodedView(assembly: Assembly, shapes: ReadonlyMap<PartId, Shape>): ExplodedView {
-  const { opened, projections } = bestLift(assembly, shapes);
+  const { view, opened, projections } = bestLift(assembly, shapes);
   const found = seenCells(projections, FINE);
   const wide = ([x, y]: Vec2 | Vec3): Vec2 => [x * UNSHORTENED, y * UNSHORTENED];
   const cells: SeenCells = { ...found, size: found.size * UNSHORTENED, origin: wide(found.origin) };
   return {
+    view,
     lines: linesOf(projections, { hidden: false }).map((line) => ({
       ...line,
       from: wide(line.from),
       to: wide(line.to),
     })),
-    axes: opened.axes.flatMap((axis) => seenOf(axis, found).map(([a, b]) => [wide(a), wide(b)] as const)),
+    axes: opened.axes.flatMap((axis) => seenOf(axis, view, found).map(([a, b]) => [wide(a), wide(b)] as const)),
     cells,
     clear: clearOf(cells),
     solids: opened.solids,
@@ -53,6 +58,7 @@ export function explodedView(assembly: Assembly, shapes: ReadonlyMap<PartId, Sha
 }
 
 interface Lifted {
+  readonly view: View;
   readonly opened: Exploded;
   readonly projections: readonly Projection[];
   /** Of the piece that is seen least. */
@@ -61,26 +67,31 @@ interface Lifted {
 
 function bestLift(assembly: Assembly, shapes: ReadonlyMap<PartId, Shape>): Lifted {
   let best: Lifted | undefined;
-  for (const lift of LIFTS) {
-    const opened = exploded(assembly, shapes, lift);
-    const projections = opened.solids.map((solid) => project(solid, VIEWS.isometric));
-    const shares = seenShares(seenCells(projections, COARSE));
-    const share = Math.min(
-      ENOUGH,
-      ...shares.filter((_, k) => partOf(assembly, projections[k]!.part).kind !== 'looseTenon'),
-    );
-    if (!best || share > best.share) best = { opened, projections, share };
-    if (share === ENOUGH) break;
+  for (const view of CORNERS) {
+    for (const lift of LIFTS) {
+      const found = lifted(assembly, shapes, view, lift);
+      if (!best || found.share > best.share) best = found;
+      if (found.share === ENOUGH) return found;
+    }
+    if (best!.share > 0) break;
   }
   return best!;
+}
+
+function lifted(assembly: Assembly, shapes: ReadonlyMap<PartId, Shape>, view: View, lift: Mm): Lifted {
+  const opened = exploded(assembly, shapes, lift);
+  const projections = opened.solids.map((solid) => project(solid, view));
+  const shares = seenShares(seenCells(projections, COARSE));
+  const wanted = shares.filter((_, k) => partOf(assembly, projections[k]!.part).kind !== 'looseTenon');
+  return { view, opened, projections, share: Math.min(ENOUGH, ...wanted) };
 }
 
 /** What is in front of a line by less than so many cells does not hide it. */
 const NEAR = 1.5;
 
 /** The stretches of a line that no piece hides, as fine as the cells. */
-function seenOf([from, to]: readonly [Vec3, Vec3], cells: SeenCells): [Vec3, Vec3][] {
-  const [a, b] = [toView(VIEWS.isometric, from), toView(VIEWS.isometric, to)];
+function seenOf([from, to]: readonly [Vec3, Vec3], view: View, cells: SeenCells): [Vec3, Vec3][] {
+  const [a, b] = [toView(view, from), toView(view, to)];
   const count = Math.max(1, Math.round(Math.hypot(b[0] - a[0], b[1] - a[1]) / cells.size));
   const at = (k: number): Vec3 => [0, 1, 2].map((axis) => a[axis]! + ((b[axis]! - a[axis]!) * k) / count) as never;
   const runs: [Vec3, Vec3][] = [];

@@ -13,7 +13,6 @@ import { balloons } from '../balloons.ts';
 import { type ExplodedView, explodedView } from '../exploded-view.ts';
 import { hiddenLines } from '../hidden-lines.ts';
 import { standingSolids } from '../standing-solids.ts';
-import { VIEWS } from '../view.ts';
 import { viewEntities } from '../view-entities.ts';
 import type { ViewLine } from '../view-line.ts';
 import { assemblyKey } from './assembly-key.ts';
@@ -26,7 +25,7 @@ import { tableBlock } from './table-block.ts';
 /** All joints opened, a mark on every piece, and what each mark is; the whole piece beside it. */
 export function assemblySheet({ assembly, shapes }: SheetSource, _heading: SetHeading): SheetPlan[] {
   const view = explodedView(assembly, shapes);
-  const whole = hiddenLines(standingSolids(assembly), VIEWS.isometric, { hidden: false });
+  const whole = hiddenLines(standingSolids(assembly), view.view, { hidden: false });
   return [
     {
       name: 'assembly',

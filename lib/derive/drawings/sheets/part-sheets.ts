@@ -4,6 +4,7 @@ import { partOf, placeOf } from '../../../model/assembly.ts';
 import type { Part } from '../../../model/part.ts';
 import type { Mm } from '../../../units/mm.ts';
 import { marksText } from '../../cut-list/building-order.ts';
+import { FINE_LOOK } from './fine-look.ts';
 import { arrangePart, viewsOf } from './part/arrange-part.ts';
 import { partBlocks } from './part/part-blocks.ts';
 import { type PartKinds, partKinds } from './part/part-kinds.ts';
@@ -32,6 +33,8 @@ function partSheet(kinds: PartKinds, { assembly, shapes }: SheetSource, { projec
     name: `part-${part.mark.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`,
     title: `${part.name.slice(0, 1).toUpperCase()}${part.name.slice(1)} ${marksText(marks)}`,
     scales: legibleScales(part, paper.set),
+    // As fine as the story stick, so that a slot has one place on both.
+    look: (lengths) => FINE_LOOK[lengths],
     draw: (room) => {
       const { area, style } = room;
       views ??= partViews(part, shapes.get(part.id)!.solid, placeOf(assembly, part.id));

@@ -18,11 +18,12 @@ export interface ToneWindow {
 export const byTone = (model: StripModel): number[] =>
   model.boards.map((_, i) => i).sort((a, b) => model.tone[a]! - model.tone[b]! || a - b);
 
-/** Every window wide enough for the strips; one window without ends when tone costs nothing. */
+/** Every window wide enough for the strips, none when the blank has no room for them; one window without ends when tone costs nothing. */
 export function toneWindows(model: StripModel, order: readonly number[]): ToneWindow[] {
   const n = order.length;
   const { strips, prices } = model;
-  if (n < strips) return [];
+  const tooNarrow = strips * model.problem.settings.leastWidth > 2 * model.half + 1e-9;
+  if (n < strips || tooNarrow) return [];
   if (prices.of.tone === 0) return [{ low: 0, high: n - 1, cost: 0 }];
   const windows: ToneWindow[] = [];
   for (let low = 0; low + strips <= n; low++) {
