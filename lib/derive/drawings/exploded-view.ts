@@ -31,7 +31,10 @@ export const UNSHORTENED = Math.sqrt(3 / 2);
 const LIFTS: readonly Mm[] = [300, 450, 600, 800];
 const ENOUGH = 0.3;
 
-/** Over the corner of front and far end, or of front and reference end when a piece is not seen at all from there. */
+/** Less of a piece than this may be nothing in finer cells. */
+const HARDLY = 0.05;
+
+/** Over the corner of front and far end, or of front and reference end when a piece is hardly seen from there. */
 const CORNERS: readonly View[] = [VIEWS.isometric, viewFrom([-1, -1, 1])];
 
 /** Cells over a view: to choose a lift, and to find places for balloons. */
@@ -73,7 +76,7 @@ function bestLift(assembly: Assembly, shapes: ReadonlyMap<PartId, Shape>): Lifte
       if (!best || found.share > best.share) best = found;
       if (found.share === ENOUGH) return found;
     }
-    if (best!.share > 0) break;
+    if (best!.share > HARDLY) break;
   }
   return best!;
 }

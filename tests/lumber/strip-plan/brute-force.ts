@@ -66,8 +66,10 @@ function cheapest(problem: StripProblem, shows: Board[], bottoms: (Board | undef
   bottoms.forEach((board, j) => {
     if (!board) return;
     const ways = (['A', 'B'] as const).flatMap((face) =>
-      starts(problem, board).map((start) =>
-        weights.undersideDefects * least(problem, { board, face, start, top: shows[j]!.thickness - skim }, slid.seams, j),
+      starts(problem, board).map(
+        (start) =>
+          weights.undersideDefects *
+          least(problem, { board, face, start, top: shows[j]!.thickness - skim }, slid.seams, j),
       ),
     );
     cost += Math.min(...ways);
@@ -86,7 +88,8 @@ function cheapest(problem: StripProblem, shows: Board[], bottoms: (Board | undef
     let sum = 0;
     for (let j = 0; j < shows.length; j++) {
       sum += sides[j]![(bits >> j) & 1]!;
-      if (j > 0 && settings.rings === 'alternate' && ((bits >> j) & 1) === ((bits >> (j - 1)) & 1)) sum += weights.rings;
+      if (j > 0 && settings.rings === 'alternate' && ((bits >> j) & 1) === ((bits >> (j - 1)) & 1))
+        sum += weights.rings;
     }
     flips = Math.min(flips, sum);
   }
@@ -144,7 +147,8 @@ function underside(problem: StripProblem, lying: Lying, seams: number[], j: numb
     const [a, b] = mirrored ? [left + board.width - d.far, left + board.width - d.near] : [left + d.near, left + d.far];
     const bottom = top + board.thickness;
     const deep = Math.min(d.depth, board.thickness);
-    const [z0, z1] = d.face === 'through' ? [top, bottom] : d.face === face ? [top, top + deep] : [bottom - deep, bottom];
+    const [z0, z1] =
+      d.face === 'through' ? [top, bottom] : d.face === face ? [top, top + deep] : [bottom - deep, bottom];
     const cuts = [a, b, from, to, 0];
     for (const z of [z0, z1]) for (const sign of [-1, 1]) cuts.push((sign * (problem.centerThickness - z)) / slope);
     cuts.sort((x, y) => x - y);
@@ -193,7 +197,8 @@ function bestSlide(
   let [peak, most] = [middle, reserveAt(middle)];
   for (let k = 0; k < GRID; k++) {
     let [a, b] = [at(k), at(k + 1)];
-    if (most >= settings.reserveCap || Math.max(reserveAt(a), reserveAt(b)) + slope * (b - a) < Math.max(most, 0)) continue;
+    if (most >= settings.reserveCap || Math.max(reserveAt(a), reserveAt(b)) + slope * (b - a) < Math.max(most, 0))
+      continue;
     for (let step = 0; step < 35; step++) {
       const [p, q] = [a + (b - a) / 3, b - (b - a) / 3];
       if (reserveAt(p) < reserveAt(q)) a = p;
@@ -205,7 +210,8 @@ function bestSlide(
   let found = peak;
   for (let k = 0; k <= 2000; k++) {
     const start = middle + ((found - middle) * k) / 2000;
-    if (reserveAt(start) >= enough) return { reserve: most, seams: seamsAt(nearer(reserveAt, enough, start, middle, (found - middle) / 2000)) };
+    if (reserveAt(start) >= enough)
+      return { reserve: most, seams: seamsAt(nearer(reserveAt, enough, start, middle, (found - middle) / 2000)) };
   }
   found = peak;
   return { reserve: most, seams: seamsAt(found) };

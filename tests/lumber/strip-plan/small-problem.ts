@@ -19,8 +19,8 @@ export function smallProblem(seed: number): StripProblem {
       weights: { ...STRIP_WEIGHTS, symmetry: pick(random, [0, 0, 0.5]), tone: pick(random, [20, 20, 0]) },
     },
   };
-  const pile = randomPile({ seed, boards, strips, thinner: -pick(random, [-3, 0, 4, 18]), settings });
-  const scale = 0.8 + 0.35 * random();
+  const pile = randomPile({ seed, boards, strips, thinner: -pick(random, [-2, 4, 8, 18]), settings });
+  const scale = 0.65 + 0.4 * random();
   const pins = random() < 0.3 ? [{ mark: pile.boards[0]!.mark, strip: 1 + Math.floor(random() * strips) }] : [];
   return { ...pile, width: pile.width * scale, ...(pins.length > 0 ? { pins } : {}) };
 }

@@ -7,6 +7,7 @@ import { requirementsOf } from './requirements.ts';
 import { BOTTOM, SHOW, SINGLE } from './role-table.ts';
 import { type Opened, opened, walkRoles } from './role-walk.ts';
 import type { StripModel } from './strip-model.ts';
+import { worstCost } from './worst-cost.ts';
 import { byTone, toneWindows } from './tone-window.ts';
 
 /** A span with a lower bound that may become tighter. */
@@ -76,12 +77,14 @@ export class LabelSearch {
   private window = 0;
   private hint: readonly number[];
   private readonly rolesCost: Float64Array;
+  private readonly worst: number;
   private readonly solved = new Set<string>();
   private readonly orders = new Map<string, { readonly cost: number; readonly limit: number }>();
 
   constructor(model: StripModel, incumbent: Incumbent) {
     this.model = model;
     this.incumbent = incumbent;
+    this.worst = worstCost(model);
     this.rolesCost = roleCosts(model);
     this.tones = byTone(model);
     this.order = Int32Array.from(model.boards.keys()).sort((a, b) => model.width[b]! - model.width[a]! || a - b);
@@ -106,9 +109,8 @@ export class LabelSearch {
   }
 
   private get ceiling(): number {
-    return this.incumbent.value === Number.POSITIVE_INFINITY
-      ? Number.POSITIVE_INFINITY
-      : this.incumbent.value - this.model.prices.alike;
+    const { value } = this.incumbent;
+    return value === Number.POSITIVE_INFINITY ? this.worst : value - this.model.prices.alike;
   }
 
   step(): void {
@@ -129,9 +131,8 @@ export class LabelSearch {
   }
 
   private pushSpan(span: Span, start: readonly number[], steps: number): void {
-    const enough = Number.isFinite(this.ceiling) ? this.ceiling : 1e6;
     this.work += TABLE_WORK;
-    const { bound, multipliers } = this.relaxation.raise(span, start, enough, steps);
+    const { bound, multipliers } = this.relaxation.raise(span, start, this.ceiling, steps);
     if (bound === Number.POSITIVE_INFINITY) return;
     this.hint = multipliers;
     if (bound < this.ceiling) this.heap.push({ kind: 'span', key: bound, span, multipliers });
