@@ -55,6 +55,8 @@ const FIRST_WIDTH_PRICE = 0.03;
 const FIRST_STRIDE = 0.004;
 const STRIDE_GROWTH = 1.4;
 const STRETCH_STATES = 100_000;
+/** Bounds are sums in different orders: stretches overlap by this part, so that no label falls between two of them. */
+const ROUNDING = 1e-9;
 /** Work of a table, and states walked through in a unit of work (an order looked at; measured roughly). */
 const TABLE_WORK = 40;
 const ORDER_WORK = 100;
@@ -168,7 +170,7 @@ export class LabelSearch {
       const last = stride < 1e-3 * entry.stride;
       const most = last ? Number.POSITIVE_INFINITY : STRETCH_STATES + 2 * entry.states;
       const found = (roles: Uint8Array): void => this.noteLabel(labels, span, key, roles);
-      const states = walkRoles(this.model, entry.opened, key, below, most, found);
+      const states = walkRoles(this.model, entry.opened, key - ROUNDING * (1 + Math.abs(key)), below, most, found);
       this.work += (states ?? most) / STATES_PER_WORK;
       if (states === undefined) continue;
       for (const label of labels) this.heap.push(label);
