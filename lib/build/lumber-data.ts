@@ -12,6 +12,10 @@ export function lumberData({ buying, tally, strips, cuts, stopped }: LumberPlan)
   };
 }
 
-/** Without the numbers that JSON cannot say. */
+/** Without the numbers that JSON cannot say, and without the count of work, which tells nothing of the plan. */
 const finite = (record: object): object =>
-  Object.fromEntries(Object.entries(record).filter(([, value]) => typeof value !== 'number' || Number.isFinite(value)));
+  Object.fromEntries(
+    Object.entries(record).filter(
+      ([name, value]) => name !== 'work' && name !== 'steps' && (typeof value !== 'number' || Number.isFinite(value)),
+    ),
+  );

@@ -7,6 +7,7 @@ import type { Table } from './cut-list-table.ts';
 import { cutPlanTable } from './cut-plan-table.ts';
 import type { Job } from './job.ts';
 import type { LumberPlan } from './lumber-plan.ts';
+import { mendWords } from './mend-words.ts';
 import { proofText } from './plan-proof.ts';
 import { stripPlanTable, tallyTable } from './strip-plan-table.ts';
 import { stripsAsPlanned } from './strips-as-planned.ts';
@@ -40,7 +41,13 @@ export function lumberReport(job: Job, plan: LumberPlan, units: UnitSystem): Lum
 function stripSections({ strips, stopped }: LumberPlan, units: UnitSystem): LumberSection[] {
   if (!strips) return [];
   const { plan, bound, done, work } = strips.status;
-  if (!plan) return [{ title: 'Strip plan: there is none', lines: [whyNone(strips, units)] }];
+  if (!plan)
+    return [
+      {
+        title: 'Strip plan: there is none',
+        lines: [whyNone(strips, units), ...(strips.status.done ? mendWords(strips.problem, units) : [])],
+      },
+    ];
   const proof = `${proofText(strips.status)}${done ? '' : ` (none is below ${formatNumber(bound, 2)})`}${stopped ? '; it was stopped' : ''}`;
   const lines = [
     `cost ${formatNumber(plan.value, 2)}; ${proof}; ${work} steps`,

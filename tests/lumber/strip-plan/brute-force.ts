@@ -243,6 +243,7 @@ function centered(
   for (const w of wide.slice(0, -1)) {
     left += w;
     if (left < half - 1e-9 || total - left < half - 1e-9) continue;
+    if (Math.min(...seamsAt(-left).map(Math.abs)) > 1e-9) continue;
     const reserve = reserveAt(-left);
     const gain = best ? Math.min(cap, reserve) - Math.min(cap, best.reserve) : Number.POSITIVE_INFINITY;
     const closer = best !== undefined && Math.abs(-left - middle) < Math.abs(best.start - middle) - 1e-9;

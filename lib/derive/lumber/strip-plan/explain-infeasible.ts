@@ -51,7 +51,8 @@ export function explainInfeasible(problem: StripProblem): StripShortage | undefi
   if (narrowest > blank) return { what: 'least width', value: blank, wanted: narrowest, mends };
   const most = widest(serving, problem, layers);
   if (most < blank) return { what: 'width', value: most, wanted: blank, mends };
-  if (pins.length > 0 && firstPlan({ ...problem, pins: [] })) return { what: 'pins', value: pins.length, wanted: 0, mends };
+  if (pins.length > 0 && firstPlan({ ...problem, pins: [] }))
+    return { what: 'pins', value: pins.length, wanted: 0, mends };
   if (settings.seamOnCenterLine && firstPlan(withSettings(problem, { seamOnCenterLine: false }))) {
     return { what: 'seam', value: 0, wanted: 1, mends };
   }
@@ -116,7 +117,9 @@ function mendsOf(problem: StripProblem): StripMend[] {
   if (settings.strips > 1 && firstPlan(withSettings(problem, { strips: settings.strips - 1 }))) add('one strip less');
   const thin = leastStep(SIXTEENTH, thinner(problem));
   if (thin !== undefined) add('top thinner on the center line', thin);
-  const narrow = leastStep(HALF_INCH, (by) => (by < problem.width ? { ...problem, width: problem.width - by } : undefined));
+  const narrow = leastStep(HALF_INCH, (by) =>
+    by < problem.width ? { ...problem, width: problem.width - by } : undefined,
+  );
   if (narrow !== undefined) add('top narrower', narrow);
   for (const change of ['board thicker', 'board wider'] as const) {
     const found = oneBoard(problem, change);
@@ -126,7 +129,10 @@ function mendsOf(problem: StripProblem): StripMend[] {
 }
 
 /** The board that needs the least change by itself; of boards that need as much, the first by mark. */
-function oneBoard(problem: StripProblem, change: 'board thicker' | 'board wider'): { by: Mm; mark: string } | undefined {
+function oneBoard(
+  problem: StripProblem,
+  change: 'board thicker' | 'board wider',
+): { by: Mm; mark: string } | undefined {
   const marks = problem.boards.map(({ mark }) => mark).sort((a, b) => (a < b ? -1 : 1));
   for (const steps of [1, 2, 4]) {
     for (const mark of marks) {
@@ -137,10 +143,17 @@ function oneBoard(problem: StripProblem, change: 'board thicker' | 'board wider'
   return undefined;
 }
 
-const changed = (problem: StripProblem, mark: string, change: 'board thicker' | 'board wider', by: Mm): StripProblem => ({
+const changed = (
+  problem: StripProblem,
+  mark: string,
+  change: 'board thicker' | 'board wider',
+  by: Mm,
+): StripProblem => ({
   ...problem,
   boards: problem.boards.map((board) => {
     if (board.mark !== mark) return board;
-    return change === 'board thicker' ? { ...board, thickness: board.thickness + by } : { ...board, width: board.width + by };
+    return change === 'board thicker'
+      ? { ...board, thickness: board.thickness + by }
+      : { ...board, width: board.width + by };
   }),
 });

@@ -7,8 +7,8 @@ import { requirementsOf } from './requirements.ts';
 import { BOTTOM, SHOW, SINGLE } from './role-table.ts';
 import { type Opened, opened, walkRoles } from './role-walk.ts';
 import type { StripModel } from './strip-model.ts';
-import { worstCost } from './worst-cost.ts';
 import { byTone, toneWindows } from './tone-window.ts';
+import { worstCost } from './worst-cost.ts';
 
 /** A span with a lower bound that may become tighter. */
 interface SpanEntry {

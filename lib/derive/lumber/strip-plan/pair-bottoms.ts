@@ -3,6 +3,7 @@ import type { Label } from './label.ts';
 import { Matching } from './matching.ts';
 import { mostReserve } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
+import { undersideFloor } from './underside-floor.ts';
 
 /** What stays the same over all orders of a label. */
 export interface Pairing {
@@ -27,6 +28,13 @@ export function pairBottoms(
   return new Pairer(pairing, shows, cost, found).next(0);
 }
 
+/** Ripping the row to the blank may use up an outer strip and go on into the next. */
+function mayRipThrough({ model, label, reach }: Pairing): boolean {
+  const broad = label.shows.reduce((sum, i) => sum + reach[i]!, 0);
+  const widths = [...label.shows, ...label.bottoms].map((i) => model.width[i]!);
+  return broad - 2 * model.half > Math.min(...widths) - model.problem.settings.leastWidth;
+}
+
 class Pairer {
   private readonly pairing: Pairing;
   private readonly shows: readonly number[];
@@ -41,10 +49,19 @@ class Pairer {
   /** Show boards of two layers and bottom boards by falling width, for the widest pairing of those that are left. */
   private readonly wideShows: readonly number[];
   private readonly wideBottoms: readonly number[];
+  /** Least cost of the underside: of the strips before each, and of each strip with each bottom board (NaN: not yet asked). */
+  private readonly under: Float64Array;
+  private readonly floors: Float64Array;
+  private readonly floorsHold: boolean;
   private readonly placed: Uint8Array;
   private readonly taken: Uint8Array;
 
-  constructor(pairing: Pairing, shows: readonly number[], cost: number, found: (bottoms: number[], most: number) => void) {
+  constructor(
+    pairing: Pairing,
+    shows: readonly number[],
+    cost: number,
+    found: (bottoms: number[], most: number) => void,
+  ) {
     const { model, label } = pairing;
     this.pairing = pairing;
     this.shows = shows;
@@ -58,61 +75,99 @@ class Pairer {
     const wide = (boards: readonly number[]): number[] => [...boards].sort((a, b) => model.width[b]! - model.width[a]!);
     this.wideShows = wide(shows.filter((i) => !label.alone.has(i)));
     this.wideBottoms = wide(label.bottoms);
+    this.under = new Float64Array(model.strips + 1);
+    this.floors = new Float64Array(model.strips * label.bottoms.length).fill(Number.NaN);
+    this.floorsHold = !mayRipThrough(pairing);
     this.placed = new Uint8Array(model.boards.length);
     this.taken = new Uint8Array(model.boards.length);
   }
 
   next(j: number): boolean {
-    const { model, effort, incumbent } = this.pairing;
+    const { model, effort } = this.pairing;
     if (++effort.spent > effort.limit) return false;
     if (j === model.strips) {
       this.tell();
       return true;
     }
-    const reserve = this.leastReserve();
+    const reserve = this.leastReserve(this.under[j]!);
     if (reserve === undefined || !this.canGoOn(j, reserve)) return true;
-    const show = this.shows[j]!;
-    this.placed[show] = 1;
-    let whole = true;
-    const before = incumbent.value;
-    if (this.single[j]) whole = this.put(j, -1, reserve);
-    // The fits of deeper strips are written over on the way down: keep those of this one.
+    // The fits of deeper strips are written over on the way down: keep what is needed of this one.
     const fits = this.single[j] ? 0 : this.fits[j]!;
+    let toCome = 0;
+    for (let q = j + 1; q < model.strips; q++) toCome += this.leastFloor(q);
+    if (this.leastReserve(this.under[j]! + this.leastFloor(j) + toCome) === undefined) return true;
+    this.placed[this.shows[j]!] = 1;
+    let whole = !this.single[j] || this.put(j, -1, toCome);
     for (let bit = 0; whole && fits >> bit !== 0; bit++) {
-      if (!((fits >> bit) & 1)) continue;
-      const asked = incumbent.value === before ? reserve : this.leastReserve();
-      if (asked === undefined) break;
-      whole = this.put(j, this.pairing.label.bottoms[bit]!, asked);
+      if ((fits >> bit) & 1) whole = this.put(j, bit, toCome);
     }
-    this.placed[show] = 0;
+    this.placed[this.shows[j]!] = 0;
     return whole;
   }
 
-  /** A cheaper plan of this order must have this much reserve; undefined when none can be cheaper. */
-  private leastReserve(): number | undefined {
+  /** A cheaper plan of this order must have this much reserve; undefined when none can be cheaper. `under`: cost of the underside. */
+  private leastReserve(under: number): number | undefined {
     const { model, incumbent } = this.pairing;
-    const room = incumbent.value - model.prices.alike - this.cost;
+    const room = incumbent.value - model.prices.alike - this.cost - under;
     if (room <= 0) return undefined;
     const price = model.prices.of.reserve;
     return price === 0 ? 0 : Math.max(0, model.problem.settings.reserveCap - room / price);
   }
 
-  /** Lays a bottom board (-1: none) into strip j and goes on. */
-  private put(j: number, bottom: number, reserve: number): boolean {
-    const { model } = this.pairing;
+  /** Lays a bottom board (by its bit; -1: none) into strip j and goes on; the strips to come cost `toCome` by their underside. */
+  private put(j: number, bit: number, toCome: number): boolean {
+    const { model, label } = this.pairing;
     const show = this.shows[j]!;
+    const bottom = bit < 0 ? -1 : label.bottoms[bit]!;
     const width = bottom < 0 ? model.width[show]! : Math.min(model.width[show]!, model.width[bottom]!);
+    if (bottom >= 0) this.taken[bottom] = 1;
+    const right = this.widestRest();
+    this.under[j + 1] = this.under[j]! + (bit < 0 ? 0 : this.floor(j, bit, this.edges[j]! - model.half, right));
+    const reserve = this.leastReserve(this.under[j + 1]! + toCome);
     this.bottoms[j] = bottom;
     this.edges[j + 1] = this.edges[j]! + width;
     this.spare[j] = model.thick[show]! + (bottom < 0 ? 0 : model.thick[bottom]!) - model.base;
-    if (bottom >= 0) this.taken[bottom] = 1;
-    const right = this.widestRest();
     const inner = Math.max(0, this.edges[j]! - model.half, right - model.half);
     const wide = this.edges[j + 1]! + right >= 2 * model.half - 1e-9;
-    const thick = this.spare[j]! + model.slope * inner >= reserve - 1e-9;
+    const thick = reserve !== undefined && this.spare[j]! + model.slope * inner >= reserve - 1e-9;
     const whole = wide && thick ? this.next(j + 1) : true;
     if (bottom >= 0) this.taken[bottom] = 0;
     return whole;
+  }
+
+  /** Least cost of the underside of strip q with any bottom board that fits, wherever the strip may come to lie. */
+  private leastFloor(q: number): number {
+    if (this.single[q] || !this.floorsHold) return 0;
+    const { model, label, reach } = this.pairing;
+    const count = label.bottoms.length;
+    let least = Number.POSITIVE_INFINITY;
+    for (let bit = 0; bit < count && least > 0; bit++) {
+      if (!((this.fits[q]! >> bit) & 1)) continue;
+      const at = q * count + bit;
+      if (Number.isNaN(this.floors[at]!)) {
+        let [before, after] = [0, 0];
+        this.shows.forEach((show, k) => {
+          if (k < q) before += reach[show]!;
+          if (k > q) after += reach[show]!;
+        });
+        this.floors[at] = this.floor(q, bit, before - model.half, after);
+      }
+      least = Math.min(least, this.floors[at]!);
+    }
+    return least;
+  }
+
+  /** Least cost of the underside of strip q, its left edge at most at `last`, at most `right` mm of strips on its right. */
+  private floor(q: number, bit: number, last: number, right: number): number {
+    if (!this.floorsHold) return 0;
+    const { model, label } = this.pairing;
+    const show = this.shows[q]!;
+    const bottom = label.bottoms[bit]!;
+    const width = Math.min(model.width[show]!, model.width[bottom]!);
+    const first = Math.min(last, model.half - width - right);
+    const outer = q === 0 || q === model.strips - 1;
+    const top = model.thick[show]! - model.problem.settings.cleanUp / 2;
+    return undersideFloor(model, bottom, top, { width, first, last, outer });
   }
 
   /** mm that the strips not yet paired can cover at most: wide boards on wide boards. */

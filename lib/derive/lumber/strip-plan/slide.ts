@@ -99,8 +99,18 @@ export function slide(model: StripModel, row: Row): Slid | undefined {
   const total = row.edges[strips]!;
   const narrowest = strips * model.problem.settings.leastWidth;
   if (total < 2 * half - 1e-9 || narrowest > 2 * half + 1e-9) return undefined;
-  const starts = model.problem.settings.seamOnCenterLine ? centerSeams(model, row.edges) : slides(model, row);
-  const middle = -total / 2;
+  if (model.problem.settings.seamOnCenterLine) return bestSlide(model, row, centerSeams(model, row.edges));
+  const range: Range = { low: half - total, high: -half };
+  const straight = bestSlide(model, row, straightSlides(model, row, range));
+  // Ripping through an outer strip only takes reserve away: the best slide without it, where it does not happen, stays the best.
+  const most = Math.min(model.problem.settings.reserveCap, mostReserve(model, row));
+  const whole = straight !== undefined && straight.reserve >= most - 1e-9;
+  if (whole && !ripsThrough(model, row.edges, straight.start)) return straight;
+  return bestSlide(model, row, slides(model, row, range));
+}
+
+function bestSlide(model: StripModel, row: Row, starts: readonly number[]): Slid | undefined {
+  const middle = -row.edges[model.strips]! / 2;
   let best: Slid | undefined;
   for (const start of starts) {
     const reserve = reserveAt(model, row, start);
@@ -116,19 +126,23 @@ function better(model: StripModel, a: Slid, b: Slid, middle: number): boolean {
   return Math.abs(a.start - middle) < Math.abs(b.start - middle) - 1e-9;
 }
 
+/** Slides that put a seam on the center line, with room for the least width of all strips on either side. */
 function centerSeams(model: StripModel, edges: Float64Array): number[] {
-  const total = edges[model.strips]!;
-  return [...edges.subarray(1, model.strips)]
-    .map((edge) => -edge)
-    .filter((start) => start <= -model.half + 1e-9 && start >= model.half - total - 1e-9);
+  const { strips, half } = model;
+  const total = edges[strips]!;
+  const starts: number[] = [];
+  for (let k = 1; k < strips; k++) {
+    const start = -edges[k]!;
+    const covers = start <= -half + 1e-9 && start >= half - total - 1e-9;
+    if (covers && Math.abs(seamsAt(model, edges, start)[k]!) < 1e-9) starts.push(start);
+  }
+  return starts;
 }
 
 /** Candidates: for each strip taken as the one over the center line, the slides nearest to the middle that lose nothing. */
-function slides(model: StripModel, row: Row): number[] {
-  const { strips, half } = model;
-  const range: Range = { low: half - row.edges[strips]!, high: -half };
+function slides(model: StripModel, row: Row, range: Range): number[] {
+  const { strips } = model;
   const middle = -row.edges[strips]! / 2;
-  if (!ripsThrough(model, row.edges, range)) return straightSlides(model, row, range, middle);
   const levels = Array.from({ length: strips }, (_, m) => levelOf(model, row, m, range));
   const cap = Math.min(model.problem.settings.reserveCap, Math.max(...levels));
   const starts = [middle];
@@ -145,20 +159,21 @@ interface Range {
   readonly high: number;
 }
 
-/** Some slide of the range rips an outer strip down to the least width and goes on into its neighbor. */
-function ripsThrough(model: StripModel, edges: Float64Array, range: Range): boolean {
+/** A slide rips an outer strip down to the least width and goes on into its neighbor. */
+function ripsThrough(model: StripModel, edges: Float64Array, start: number): boolean {
   const { strips, half } = model;
   const narrow = model.problem.settings.leastWidth;
   for (let j = 1; j < strips; j++) {
-    if (range.low + edges[j]! < -half + j * narrow) return true;
-    if (range.high + edges[j]! > half - (strips - j) * narrow) return true;
+    const seam = start + edges[j]!;
+    if (seam < -half + j * narrow - 1e-9 || seam > half - (strips - j) * narrow + 1e-9) return true;
   }
   return false;
 }
 
 /** The candidates in closed form, where only the outer strips are ripped: see `mostReserve`. */
-function straightSlides(model: StripModel, row: Row, range: Range, middle: number): number[] {
+function straightSlides(model: StripModel, row: Row, range: Range): number[] {
   const { strips, slope } = model;
+  const middle = -row.edges[strips]! / 2;
   if (slope === 0) return [middle];
   const cap = Math.min(model.problem.settings.reserveCap, mostReserve(model, row));
   const after = [...suffix(row, strips, slope).subarray(0, strips + 1)];

@@ -1,5 +1,5 @@
 import type { Board } from '../../../model/records.ts';
-import { shownArea, startsOf } from './defect-areas.ts';
+import { type Stretches, shownArea, startsOf, stretchesOf } from './defect-areas.ts';
 import { litres, type Prices, pricesOf } from './prices.ts';
 import type { StripPin, StripProblem } from './strip-problem.ts';
 
@@ -41,6 +41,8 @@ export interface StripModel {
   readonly shown: Float64Array;
   /** Litres as they count. */
   readonly litres: Float64Array;
+  /** Where the top may begin on a bottom board. */
+  readonly stretches: readonly Stretches[];
   /** Cost of using a board below. */
   readonly bottomCost: Float64Array;
   /** Mirror images are equal: nothing is pinned to a strip or to an end. */
@@ -98,6 +100,7 @@ export function stripModel(problem: StripProblem): StripModel {
     showStart: new Float64Array(2 * n),
     shown: new Float64Array(2 * n),
     litres: volumes,
+    stretches: boards.map((b) => stretchesOf(b, problem.length, startsOf(b, problem.length))),
     bottomCost: volumes.map((volume) => prices.of.volume * volume),
     mirrors: uses.every((use) => use.turns.length === 2) && (problem.pins ?? []).every((p) => p.strip === undefined),
   };

@@ -1,6 +1,8 @@
 import type { Arrangement } from './arrangement.ts';
-import { startsOf, undersideArea } from './defect-areas.ts';
-import { FLIPS, type Flip, faceUp, type StripModel } from './strip-model.ts';
+import { cutAcross, depthsOf } from './cut-across.ts';
+import { type Stretches, stretchesOf } from './defect-areas.ts';
+import { MM2_PER_DM2 } from './prices.ts';
+import { type Flip, faceUp, type StripModel } from './strip-model.ts';
 
 /** How a board lies once its strip has its place. */
 export interface Laid {
@@ -19,7 +21,9 @@ export interface Laid {
 /** The end for end of least underside defects for a show board; the thicker edge goes inwards when nothing else decides. */
 export function layShow(model: StripModel, arrangement: Arrangement, seams: Float64Array, j: number, flip: Flip): Laid {
   const i = arrangement.shows[j]!;
-  return bestOf(model, i, placeOf(model, arrangement, seams, j, 'show'), [flip], [model.showStart[2 * i + flip]!]);
+  const start = model.showStart[2 * i + flip]!;
+  const stretches = stretchesOf(model.boards[i]!, model.problem.length, [start]);
+  return bestOf(model, i, placeOf(model, arrangement, seams, j, 'show'), [flip], stretches);
 }
 
 /** Side, end and stretch of a bottom board that leave the least defects on the underside. */
@@ -31,8 +35,7 @@ export function layBottom(
 ): Laid | undefined {
   const i = arrangement.bottoms[j]!;
   if (i < 0) return undefined;
-  const starts = startsOf(model.boards[i]!, model.problem.length);
-  return bestOf(model, i, placeOf(model, arrangement, seams, j, 'bottom'), model.uses[i]!.flips, starts);
+  return bestOf(model, i, placeOf(model, arrangement, seams, j, 'bottom'), model.uses[i]!.flips, model.stretches[i]!);
 }
 
 interface Place {
@@ -47,18 +50,14 @@ function placeOf(model: StripModel, a: Arrangement, seams: Float64Array, j: numb
   return { top, from: seams[j]!, to: seams[j + 1]! };
 }
 
-function bestOf(model: StripModel, i: number, place: Place, flips: readonly Flip[], starts: readonly number[]): Laid {
-  const use = model.uses[i]!;
+function bestOf(model: StripModel, i: number, place: Place, flips: readonly Flip[], stretches: Stretches): Laid {
   let best: Laid | undefined;
-  for (const flip of FLIPS) {
-    if (!flips.includes(flip)) continue;
+  for (const flip of flips) {
     for (const turned of inwardFirst(model, i, place, flip)) {
-      if (!use.turns.includes(turned)) continue;
-      for (const start of starts) {
-        const laid = lay(model, i, place, { flip, turned, start });
-        if (best === undefined || laid.area < best.area - 1e-12) best = laid;
-        if (best.area === 0) return best;
-      }
+      if (!model.uses[i]!.turns.includes(turned)) continue;
+      const laid = bestStretch(model, i, place, { flip, turned }, stretches, best?.area ?? Number.POSITIVE_INFINITY);
+      if (laid !== undefined) best = laid;
+      if (best?.area === 0) return best;
     }
   }
   if (best === undefined) throw new RangeError(`board ${model.boards[i]!.mark} may lie in no way`);
@@ -66,7 +65,7 @@ function bestOf(model: StripModel, i: number, place: Place, flips: readonly Flip
 }
 
 /** The reference edge of a board lies left when face A is up and the board is not turned. */
-const referenceLeft = (model: StripModel, i: number, flip: Flip, turned: boolean): boolean =>
+export const referenceLeft = (model: StripModel, i: number, flip: Flip, turned: boolean): boolean =>
   (faceUp(model.boards[i]!, flip) === 'A') !== turned;
 
 /** Both ends for end, first the one that brings the thicker edge toward the center line. */
@@ -84,34 +83,53 @@ function inwardFirst(model: StripModel, i: number, place: Place, flip: Flip): re
 interface Way {
   readonly flip: Flip;
   readonly turned: boolean;
-  readonly start: number;
 }
 
-function lay(model: StripModel, i: number, place: Place, way: Way): Laid {
+/** The stretch of a board, lying one way, that leaves less than `below` on the underside, and least of all. */
+function bestStretch(
+  model: StripModel,
+  i: number,
+  place: Place,
+  way: Way,
+  { starts, lengths }: Stretches,
+  below: number,
+): Laid | undefined {
+  const cuts = cutsOf(model, i, place, way);
+  let [best, least] = [-1, below - 1e-12];
+  starts.forEach((_, row) => {
+    let area = 0;
+    for (let k = 0; k < cuts.length; k++) area += cuts[k]! * lengths[row * cuts.length + k]!;
+    if (area / MM2_PER_DM2 < least) [best, least] = [row, area / MM2_PER_DM2];
+  });
+  if (best < 0) return undefined;
+  const ripOff = model.width[i]! - (place.to - place.from);
+  const counted = model.prices.counted('undersideDefects', least);
+  return {
+    ...way,
+    start: starts[best]!,
+    ripOff,
+    area: least,
+    counted,
+    cost: model.prices.of.undersideDefects * counted,
+  };
+}
+
+/** mm across on the underside of each defect of a board. */
+function cutsOf(model: StripModel, i: number, place: Place, { flip, turned }: Way): number[] {
   const board = model.boards[i]!;
-  const { problem, prices } = model;
-  const usable = model.width[i]!;
-  const ripOff = usable - (place.to - place.from);
-  const left = place.from - leftRip(place, ripOff);
-  const onLeft = referenceLeft(model, i, way.flip, way.turned);
+  const { problem } = model;
   const { jointing } = problem.settings;
-  const area = undersideArea(
-    board,
-    {
-      faceUp: faceUp(board, way.flip),
-      top: place.top,
-      bottom: place.top + board.thickness,
-      edge: onLeft ? left - jointing : left + usable + jointing,
-      toward: onLeft ? 1 : -1,
-      from: place.from,
-      to: place.to,
-      start: way.start,
-      length: problem.length,
-    },
-    { center: problem.centerThickness, slope: model.slope },
-  );
-  const counted = prices.counted('undersideDefects', area);
-  return { ...way, ripOff, area, counted, cost: prices.of.undersideDefects * counted };
+  const usable = model.width[i]!;
+  const left = place.from - leftRip(place, usable - (place.to - place.from));
+  const taper = { center: problem.centerThickness, slope: model.slope };
+  const onLeft = referenceLeft(model, i, flip, turned);
+  return board.defects.map((d) => {
+    const [a, b] = onLeft
+      ? [left - jointing + d.near, left - jointing + d.far]
+      : [left + usable + jointing - d.far, left + usable + jointing - d.near];
+    const depths = depthsOf(d, faceUp(board, flip), place.top, place.top + board.thickness);
+    return cutAcross(depths, Math.max(place.from, a), Math.min(place.to, b), taper);
+  });
 }
 
 /** mm ripped off the left side: the side away from the center line, both alike for a strip over it. */
