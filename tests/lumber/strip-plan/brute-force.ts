@@ -10,6 +10,7 @@ export function bruteForce(problem: StripProblem): number {
   let best = Number.POSITIVE_INFINITY;
   const shows: Board[] = [];
   const bottoms: (Board | undefined)[] = [];
+  // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: plain looking through, in one piece
   const place = (): void => {
     if (shows.length === settings.strips) {
       best = Math.min(best, cheapest(problem, shows, bottoms, best));
@@ -134,6 +135,7 @@ function least(problem: StripProblem, lying: Lying, seams: number[], j: number):
   return Math.min(underside(problem, lying, seams, j, false), underside(problem, lying, seams, j, true));
 }
 
+// biome-ignore lint/complexity/noExcessiveCognitiveComplexity: plain looking through, in one piece
 function underside(problem: StripProblem, lying: Lying, seams: number[], j: number, turned: boolean): number {
   const { board, face, start, top } = lying;
   const [from, to] = [seams[j]!, seams[j + 1]!];
@@ -163,6 +165,7 @@ function underside(problem: StripProblem, lying: Lying, seams: number[], j: numb
 }
 
 /** The slide of most reserve, nearest to the middle, by looking. */
+// biome-ignore lint/complexity/noExcessiveCognitiveComplexity: plain looking through, in one piece
 function bestSlide(
   problem: StripProblem,
   wide: number[],

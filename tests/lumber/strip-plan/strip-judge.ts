@@ -78,6 +78,7 @@ class Writer {
     boards.forEach((board, i) => {
       const wide = board.width - 2 * settings.jointing;
       const fits = board.length >= problem.length && wide >= settings.leastWidth;
+      // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: one condition after the other
       each((j) => {
         for (const up of [true, false]) {
           const entries: [number, number][] = [

@@ -64,7 +64,7 @@ export function judge(
   const shows = strips.map((j) => laid[j]![flips[j]!]!);
   const reserves = strips.map((j) => reserveOf(model, row.spare[j]!, seams[j]!, seams[j + 1]!));
   const terms = termsOf(model, arrangement, { row, reserve: slid.reserve, flips, laid: [...shows, ...bottoms] });
-  const value = valueOf(model, terms, arrangement, flips);
+  const value = costOf(model, terms, arrangement, flips);
   if (!Number.isFinite(value)) return undefined;
   return { arrangement, seams, reserves, reserve: slid.reserve, flips, shows, bottoms, terms, value };
 }
@@ -124,7 +124,7 @@ function termsOf(model: StripModel, { shows, bottoms }: Arrangement, settled: Se
   };
 }
 
-function valueOf(model: StripModel, terms: StripTerms, { shows }: Arrangement, flips: readonly Flip[]): number {
+function costOf(model: StripModel, terms: StripTerms, { shows }: Arrangement, flips: readonly Flip[]): number {
   if (shows.some((i, j) => model.showCost[2 * i + flips[j]!] === Number.POSITIVE_INFINITY)) return Infinity;
   return Object.entries(model.prices.of).reduce((sum, [term, price]) => {
     return sum + price * terms[term as keyof StripTerms];

@@ -31,7 +31,7 @@ export function pricesOf(problem: StripProblem): Prices {
   return rings === 'ignore' ? { ...priced, of: { ...priced.of, rings: 0 } } : priced;
 }
 
-const weighted = (weights: StripTerms): Prices => ({ of: weights, counted: (_, value) => value, alike: 0.25 });
+const weighted = (weights: StripTerms): Prices => ({ of: weights, counted: (_, value) => value, alike: 1e-6 });
 
 function ordered(problem: StripProblem, preference: Extract<StripPreference, { mode: 'ordered' }>): Prices {
   const most = mostSteps(problem);

@@ -98,42 +98,57 @@ export function fillTable(
 export const tableRows = (model: StripModel): Float64Array[] =>
   Array.from({ length: model.boards.length + 1 }, () => new Float64Array((model.strips + 1) * span(model.strips)));
 
+// biome-ignore lint/complexity/noExcessiveCognitiveComplexity: the innermost loop of the search, in one piece for its speed
+/** One board in a role: its price, and what the strip that it closes is worth. */
+interface Role {
+  /** Strips begun and open halves that it adds. */
+  readonly begun: number;
+  readonly open: number;
+  readonly price: number;
+  /** Worth of the strip that it closes from a state of so many strips closed; undefined where it closes none. */
+  readonly worth: Float64Array;
+  /** Sign of the open halves from which it closes a strip; 0: always. */
+  readonly closes: -1 | 0 | 1;
+}
+
+/** Least cost from a row of states on, board i having one of its roles. */
 function fillRow(
   model: StripModel,
   i: number,
   q: number,
-  role: number,
+  roles: number,
   prices: RolePrices,
   row: Float64Array,
   next: Float64Array,
 ): void {
-  const { strips } = model;
+  if (roles & IDLE) row.set(next);
+  else row.fill(Number.POSITIVE_INFINITY);
   const n = model.boards.length;
-  const across = span(strips);
-  const idle = (role & IDLE) !== 0;
-  const asShow = (role & SHOW) !== 0 ? prices.show[i]! : Number.POSITIVE_INFINITY;
-  const asBottom = (role & BOTTOM) !== 0 ? prices.bottom[i]! : Number.POSITIVE_INFINITY;
-  const asSingle = (role & SINGLE) !== 0 ? prices.single[i]! : Number.POSITIVE_INFINITY;
   const width = model.width[i]!;
-  for (let begun = 0, most = Math.min(strips, q); begun <= most; begun++) {
-    const least = Math.max(begun - strips, -q);
+  const closing = prices.worth.map((worth) => worth * width);
+  if (roles & SHOW) improve(model, q, { begun: 1, open: 1, price: prices.show[i]!, worth: closing, closes: -1 }, row, next);
+  if (roles & BOTTOM) {
+    improve(model, q, { begun: 0, open: -1, price: prices.bottom[i]!, worth: closing, closes: 1 }, row, next);
+  }
+  if (roles & SINGLE) {
+    const alone = Float64Array.from(prices.worth, (_, rank) => prices.singleWorth[rank * n + i]!);
+    improve(model, q, { begun: 1, open: 0, price: prices.single[i]!, worth: alone, closes: 0 }, row, next);
+  }
+}
+
+/** Takes a role into a row wherever it is allowed and cheaper. */
+function improve({ strips }: StripModel, q: number, role: Role, row: Float64Array, next: Float64Array): void {
+  const across = span(strips);
+  const most = Math.min(strips - role.begun, q);
+  for (let begun = 0; begun <= most; begun++) {
+    // A role that begins a strip needs one that is not begun from either side.
+    const least = Math.max(begun - strips + (role.closes < 0 ? 0 : 1), -q);
     for (let open = least; open <= begun; open++) {
       const at = begun * across + open + strips;
-      let best = idle ? next[at]! : Number.POSITIVE_INFINITY;
-      if (begun < strips) {
-        const rank = open > 0 ? begun - open : begun;
-        const show = next[at + across + 1]! + asShow - (open < 0 ? prices.worth[rank]! * width : 0);
-        if (show < best) best = show;
-        if (open > begun - strips) {
-          const single = next[at + across]! + asSingle - prices.singleWorth[rank * n + i]!;
-          if (single < best) best = single;
-        }
-      }
-      if (open > begun - strips) {
-        const bottom = next[at - 1]! + asBottom - (open > 0 ? prices.worth[begun - open]! * width : 0);
-        if (bottom < best) best = bottom;
-      }
-      row[at] = best;
+      const closesOne = role.closes === 0 || role.closes * open > 0;
+      const worth = closesOne ? role.worth[open > 0 ? begun - open : begun]! : 0;
+      const total = next[at + role.begun * across + role.open]! + role.price - worth;
+      if (total < row[at]!) row[at] = total;
     }
   }
 }
