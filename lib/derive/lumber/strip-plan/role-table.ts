@@ -98,7 +98,6 @@ export function fillTable(
 export const tableRows = (model: StripModel): Float64Array[] =>
   Array.from({ length: model.boards.length + 1 }, () => new Float64Array((model.strips + 1) * span(model.strips)));
 
-// biome-ignore lint/complexity/noExcessiveCognitiveComplexity: the innermost loop of the search, in one piece for its speed
 /** One board in a role: its price, and what the strip that it closes is worth. */
 interface Role {
   /** Strips begun and open halves that it adds. */
@@ -126,7 +125,8 @@ function fillRow(
   const n = model.boards.length;
   const width = model.width[i]!;
   const closing = prices.worth.map((worth) => worth * width);
-  if (roles & SHOW) improve(model, q, { begun: 1, open: 1, price: prices.show[i]!, worth: closing, closes: -1 }, row, next);
+  if (roles & SHOW)
+    improve(model, q, { begun: 1, open: 1, price: prices.show[i]!, worth: closing, closes: -1 }, row, next);
   if (roles & BOTTOM) {
     improve(model, q, { begun: 0, open: -1, price: prices.bottom[i]!, worth: closing, closes: 1 }, row, next);
   }
@@ -145,10 +145,12 @@ function improve({ strips }: StripModel, q: number, role: Role, row: Float64Arra
     const least = Math.max(begun - strips + (role.closes < 0 ? 0 : 1), -q);
     for (let open = least; open <= begun; open++) {
       const at = begun * across + open + strips;
-      const closesOne = role.closes === 0 || role.closes * open > 0;
-      const worth = closesOne ? role.worth[open > 0 ? begun - open : begun]! : 0;
-      const total = next[at + role.begun * across + role.open]! + role.price - worth;
+      const total = next[at + role.begun * across + role.open]! + role.price - worthOf(role, begun, open);
       if (total < row[at]!) row[at] = total;
     }
   }
 }
+
+/** Worth of the strip that a role closes from a state, 0 when it closes none. */
+const worthOf = ({ closes, worth }: Role, begun: number, open: number): number =>
+  closes === 0 || closes * open > 0 ? worth[closed(begun, open)]! : 0;
