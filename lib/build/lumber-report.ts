@@ -50,7 +50,7 @@ function stripSections({ strips, stopped }: LumberPlan, units: UnitSystem): Lumb
     ];
   const proof = `${proofText(strips.status)}${done ? '' : ` (none is below ${formatNumber(bound, 2)})`}${stopped ? '; it was stopped' : ''}`;
   const lines = [
-    `cost ${formatNumber(plan.value, 2)}; ${proof}; ${work} steps`,
+    `cost ${formatNumber(plan.value, 2)}; ${proof}; ${Math.round(work)} steps`,
     `the joints are those of these boards; to draw and check with them: --set "${stripsAsPlanned(plan, strips.problem, units)}"`,
     `least reserve over the wedge ${formatLength(plan.reserve, units, 'down')}; left over: ${plan.unused.join(', ') || 'none'}`,
   ];
@@ -67,7 +67,7 @@ function whyNone({ problem, status: { done, work } }: NonNullable<LumberPlan['st
   }
   const thick = able.filter(({ thickness }) => thickness >= centerThickness + settings.cleanUp).length;
   const center = `${thick} of ${able.length} boards are thick enough for the center line`;
-  if (!done) return `none was found in ${work} steps; ${center}`;
+  if (!done) return `none was found in ${Math.round(work)} steps; ${center}`;
   const pinned = problem.pins ? ' and as they are settled by hand' : '';
   return `no order of these boards${pinned} gives the wedge at its full width; ${center}`;
 }

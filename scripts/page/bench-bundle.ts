@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build, type Plugin } from 'esbuild';
+import type { Plugin } from 'esbuild';
 import { SHOP_FILE } from '../input/load-shop.ts';
+import { pageScript } from './page-script.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const LIB = path.join(ROOT, 'lib');
@@ -27,21 +28,12 @@ export async function bundleBench(designFile: string, shopFile = SHOP_FILE): Pro
     shop,
     'startBench(design, shop);',
   ].join('\n');
-  const { outputFiles } = await build({
+  const script = await pageScript({
     stdin: { contents: entry, resolveDir: ROOT, sourcefile: 'bench.ts', loader: 'ts' },
     absWorkingDir: ROOT,
-    bundle: true,
-    write: false,
-    minify: true,
-    format: 'iife',
-    platform: 'browser',
-    target: 'es2022',
-    charset: 'ascii',
-    legalComments: 'none',
-    logLevel: 'silent',
     plugins: [ownName],
   });
-  return guarded(outputFiles[0]!.text);
+  return guarded(script);
 }
 
 /** What would end the script element early stands only in texts and comments, where a backslash does no harm. */

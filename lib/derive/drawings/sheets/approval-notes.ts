@@ -26,6 +26,7 @@ const WEIGHED_AT = 12;
 /** A length as the sheet says it. */
 type Say = (mm: Mm, rounding?: 'up' | 'down') => string;
 
+/** Pounds in a kilogram: 1 lb is 0.45359237 kg by definition. */
 const POUNDS = 2.20462;
 
 /** Where a client fills in by hand. */
