@@ -1,8 +1,9 @@
 import type { Incumbent } from './arrange.ts';
 import { firstCells, fits } from './cells.ts';
 import { judge } from './judge.ts';
+import { mostReserve } from './most-reserve.ts';
 import { seeded } from './seeded.ts';
-import { mostReserve, type Row } from './slide.ts';
+import type { Row } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
 
 /** Extra cost taken with odds of 1 to e, at first and, a hundredth of it, at last; as part of the cost when terms come in order. */

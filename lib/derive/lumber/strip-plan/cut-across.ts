@@ -1,28 +1,18 @@
-import type { Defect } from '../../../model/records.ts';
+import type { Mm } from '../../../units/mm.ts';
 import { overlap } from './defect-areas.ts';
 
 /** The finished underside: depth below the show face on the center line, and what it loses a mm outwards. */
 export interface Taper {
-  readonly center: number;
+  readonly center: Mm;
   readonly slope: number;
 }
 
-/** Depths below the finished show face. */
-type Depths = readonly [least: number, most: number];
-
-/** The depths that a defect fills, from its face inwards, in a board that lies between two depths. */
-export function depthsOf(defect: Defect, faceUp: 'A' | 'B', top: number, bottom: number): Depths {
-  if (defect.face === 'through') return [top, bottom];
-  const deep = Math.min(defect.depth, bottom - top);
-  return defect.face === faceUp ? [top, top + deep] : [bottom - deep, bottom];
-}
-
-/** mm of [x0, x1] where the underside lies between two depths: there it cuts through the defect. */
-export function cutAcross([least, most]: Depths, x0: number, x1: number, taper: Taper): number {
+/** mm of [x0, x1] where the underside lies between two depths below the show face: there it cuts through a defect. */
+export function cutAcross(least: Mm, most: Mm, x0: Mm, x1: Mm, { center, slope }: Taper): Mm {
   if (x1 <= x0) return 0;
-  if (taper.slope === 0) return least < taper.center && taper.center < most ? x1 - x0 : 0;
-  const near = Math.max(0, (taper.center - most) / taper.slope);
-  const far = (taper.center - least) / taper.slope;
+  if (slope === 0) return least < center && center < most ? x1 - x0 : 0;
+  const near = Math.max(0, (center - most) / slope);
+  const far = (center - least) / slope;
   if (far <= near) return 0;
   return overlap(x0, x1, near, far) + overlap(x0, x1, -far, -near);
 }
@@ -33,17 +23,18 @@ export function cutAcross([least, most]: Depths, x0: number, x1: number, taper: 
  * underside runs through the defect on two sides of the center line, each side is taken at its own least.
  */
 export function leastCut(
-  [least, most]: Depths,
-  [x0, x1]: readonly [number, number],
-  [first, last]: readonly [number, number],
-  taper: Taper,
-  half: number,
-): number {
-  if (x1 <= x0 || taper.slope === 0) return 0;
-  const near = (taper.center - most) / taper.slope;
-  const far = Math.min(half, (taper.center - least) / taper.slope);
+  least: Mm,
+  most: Mm,
+  [x0, x1]: readonly [Mm, Mm],
+  [first, last]: readonly [Mm, Mm],
+  { center, slope }: Taper,
+  half: Mm,
+): Mm {
+  if (x1 <= x0 || slope === 0) return 0;
+  const near = (center - most) / slope;
+  const far = Math.min(half, (center - least) / slope);
   if (far <= Math.max(0, near)) return 0;
-  const shared = (a: number, b: number): number =>
+  const shared = (a: Mm, b: Mm): Mm =>
     Math.min(overlap(x0 + first, x1 + first, a, b), overlap(x0 + last, x1 + last, a, b));
   return near <= 0 ? shared(-far, far) : shared(near, far) + shared(-far, -near);
 }

@@ -1,9 +1,9 @@
 import type { Arrangement } from './arrangement.ts';
+import { FLIPS, type Flip } from './faces.ts';
 import { type Row, reserveOf, seamsAt, slide } from './slide.ts';
-import type { Flip, StripModel } from './strip-model.ts';
-import { FLIPS } from './strip-model.ts';
+import type { StripModel } from './strip-model.ts';
 import type { StripTerms } from './strip-problem.ts';
-import { type Laid, layBottom, layShow } from './underside-cost.ts';
+import { bottomUnderside, showUnderside } from './underside-cost.ts';
 
 /** An arrangement with everything settled that follows from it: slide, flips, ends, and what it costs. */
 export interface Judged {
@@ -12,14 +12,9 @@ export interface Judged {
   readonly reserves: readonly number[];
   readonly reserve: number;
   readonly flips: readonly Flip[];
-  readonly shows: readonly Laid[];
-  readonly bottoms: readonly (Laid | undefined)[];
   readonly terms: StripTerms;
   readonly value: number;
 }
-
-/** Less reserve than this below zero is rounding. */
-const ROUNDING = 1e-7;
 
 /** The strips of an arrangement as wide as their boards, and the stack each has to spare over the center line. */
 export function rowOf(model: StripModel, { shows, bottoms }: Arrangement): Row {
@@ -46,27 +41,25 @@ export function judge(
 ): Judged | undefined {
   const row = rowOf(model, arrangement);
   const slid = slide(model, row);
-  if (slid === undefined || slid.reserve < -ROUNDING) return undefined;
+  if (slid === undefined) return undefined;
   const seams = seamsAt(model, row.edges, slid.start);
-  const strips = arrangement.shows.map((_, j) => j);
-  const bottoms: (Laid | undefined)[] = [];
-  let under = 0;
-  for (const j of strips) {
-    const bottom = layBottom(model, arrangement, seams, j);
-    bottoms.push(bottom);
-    under += bottom?.cost ?? 0;
-    if (under > most) return undefined;
+  const { prices, strips } = model;
+  let bottoms = 0;
+  for (let j = 0; j < strips; j++) {
+    bottoms += bottomUnderside(model, arrangement, seams, j);
+    if (prices.of.undersideDefects * bottoms > most) return undefined;
   }
-  const lie = (j: number, flip: Flip) => layShow(model, arrangement, seams, j, flip);
-  const laid = strips.map((j) => FLIPS.map((flip) => lie(j, flip)));
-  const costs = strips.map((j) => FLIPS.map((f) => model.showCost[2 * arrangement.shows[j]! + f]! + laid[j]![f]!.cost));
-  const flips = bestFlips(costs, model.prices.of.rings);
-  const shows = strips.map((j) => laid[j]![flips[j]!]!);
-  const reserves = strips.map((j) => reserveOf(model, row.spare[j]!, seams[j]!, seams[j + 1]!));
-  const terms = termsOf(model, arrangement, { row, reserve: slid.reserve, flips, laid: [...shows, ...bottoms] });
+  const shows = arrangement.shows.map((_, j) => FLIPS.map((f) => showUnderside(model, arrangement, seams, j, f)));
+  const costs = arrangement.shows.map((i, j) =>
+    FLIPS.map((f) => model.showCost[2 * i + f]! + prices.of.undersideDefects * shows[j]![f]!),
+  );
+  const flips = bestFlips(costs, prices.of.rings);
+  const reserves = arrangement.shows.map((_, j) => reserveOf(model, row.spare[j]!, seams[j]!, seams[j + 1]!));
+  const undersideDefects = flips.reduce((sum, flip, j) => sum + shows[j]![flip]!, bottoms);
+  const terms = termsOf(model, arrangement, { row, reserve: slid.reserve, flips, undersideDefects });
   const value = costOf(model, terms, arrangement, flips);
   if (!Number.isFinite(value)) return undefined;
-  return { arrangement, seams, reserves, reserve: slid.reserve, flips, shows, bottoms, terms, value };
+  return { arrangement, seams, reserves, reserve: slid.reserve, flips, terms, value };
 }
 
 /** Flips of least cost, neighbors alike costing extra: a programme over two states; the first flip wins ties. */
@@ -96,7 +89,7 @@ interface Settled {
   readonly row: Row;
   readonly reserve: number;
   readonly flips: readonly Flip[];
-  readonly laid: readonly (Laid | undefined)[];
+  readonly undersideDefects: number;
 }
 
 function termsOf(model: StripModel, { shows, bottoms }: Arrangement, settled: Settled): StripTerms {
@@ -116,7 +109,7 @@ function termsOf(model: StripModel, { shows, bottoms }: Arrangement, settled: Se
   return {
     reserve: counted('reserve', cap - Math.min(cap, Math.max(0, settled.reserve))),
     shownDefects,
-    undersideDefects: settled.laid.reduce((sum, laid) => sum + (laid?.counted ?? 0), 0),
+    undersideDefects: settled.undersideDefects,
     rings,
     tone,
     volume: used.reduce((sum, i) => sum + model.litres[i]!, 0),

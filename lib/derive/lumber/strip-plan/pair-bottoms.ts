@@ -1,7 +1,7 @@
 import type { Effort, Incumbent } from './arrange.ts';
 import type { Label } from './label.ts';
 import { Matching } from './matching.ts';
-import { mostReserve } from './slide.ts';
+import { mostReserve } from './most-reserve.ts';
 import type { StripModel } from './strip-model.ts';
 import { undersideFloor } from './underside-floor.ts';
 

@@ -1,7 +1,8 @@
+import { FLIPS, faceUp } from './faces.ts';
 import type { Judged } from './judge.ts';
-import { FLIPS, faceUp, type StripModel } from './strip-model.ts';
+import type { StripModel } from './strip-model.ts';
 import type { BoardPlace, StripPlace, StripPlan } from './strip-plan.ts';
-import type { Laid } from './underside-cost.ts';
+import { type Laid, layBottom, layShow } from './underside-cost.ts';
 
 /** The plan of a judged arrangement, in the maker's words. */
 export function planOf(model: StripModel, judged: Judged): StripPlan {
@@ -18,17 +19,18 @@ export function planOf(model: StripModel, judged: Judged): StripPlan {
 }
 
 function stripOf(model: StripModel, judged: Judged, j: number): StripPlace {
-  const show = judged.arrangement.shows[j]!;
-  const bottom = judged.arrangement.bottoms[j]!;
-  const [from, to] = [judged.seams[j]!, judged.seams[j + 1]!];
-  const below = judged.bottoms[j];
+  const { arrangement, seams, flips } = judged;
+  const show = arrangement.shows[j]!;
+  const bottom = arrangement.bottoms[j]!;
+  const [from, to] = [seams[j]!, seams[j + 1]!];
+  const below = layBottom(model, arrangement, seams, j);
   return {
     from,
     to,
     ripWidth: to - from + 2 * model.problem.settings.jointing,
     thickness: model.thick[show]! + (bottom < 0 ? 0 : model.thick[bottom]!),
     reserve: judged.reserves[j]!,
-    show: boardPlace(model, show, judged.shows[j]!, true),
+    show: boardPlace(model, show, layShow(model, arrangement, seams, j, flips[j]!), true),
     ...(below === undefined ? {} : { bottom: boardPlace(model, bottom, below, false) }),
   };
 }

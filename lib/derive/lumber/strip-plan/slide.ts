@@ -1,3 +1,4 @@
+import { mostReserve } from './most-reserve.ts';
 import type { StripModel } from './strip-model.ts';
 
 /**
@@ -17,223 +18,145 @@ export interface Slid {
   readonly reserve: number;
 }
 
-/**
- * The most reserve any slide can give, in closed form. Say strip m lies over the center line: those left of it lose
- * slope · start, those right of it gain as much, so the best start is where the two limits cross, kept within the range in
- * which the row covers the blank. Taking the wrong m only gives less, so the best over all m is exact.
- * Not looked at: a seam on the center line, and rips that use up an outer strip; both only take away.
- */
-export function mostReserve(model: StripModel, row: Row): number {
-  const { strips, slope, half } = model;
-  const { edges, spare } = row;
-  const total = edges[strips]!;
-  if (slope === 0) return least(spare, strips);
-  const after = suffix(row, strips, slope);
-  let best = Number.NEGATIVE_INFINITY;
-  let left = Number.POSITIVE_INFINITY;
-  for (let m = 0; m < strips; m++) {
-    const right = after[m + 1]!;
-    const start = Math.min(-half, Math.max(half - total, crossing(left, right, slope)));
-    const reserve = Math.min(spare[m]!, left - slope * start, right + slope * start);
-    if (reserve > best) best = reserve;
-    left = Math.min(left, spare[m]! - slope * edges[m + 1]!);
-  }
-  return best;
-}
+/** Less reserve than this below zero is rounding, mm. */
+const ROUNDING = 1e-7;
 
-const SUFFIX = new Float64Array(65);
+/** Reserves that differ by less are alike, mm; a slide is looked for that has this much less than asked. */
+const ALIKE = 1e-9;
+const SLACK = 1e-10;
 
-/** The limits of the strips from j on when all of them lie right of the center line, for a start of 0. */
-function suffix(row: Row, strips: number, slope: number): Float64Array {
-  SUFFIX[strips] = Number.POSITIVE_INFINITY;
-  for (let j = strips - 1; j >= 0; j--) SUFFIX[j] = Math.min(SUFFIX[j + 1]!, row.spare[j]! + slope * row.edges[j]!);
-  return SUFFIX;
-}
-
-function crossing(left: number, right: number, slope: number): number {
-  if (left === Number.POSITIVE_INFINITY && right === Number.POSITIVE_INFINITY) return 0;
-  return (left - right) / (2 * slope);
-}
-
-function least(values: Float64Array, count: number): number {
-  let low = Number.POSITIVE_INFINITY;
-  for (let j = 0; j < count; j++) low = Math.min(low, values[j]!);
-  return low;
-}
+/** Halvings of the reserve where ripping goes through an outer strip: to far below `ALIKE`. */
+const BISECTIONS = 60;
 
 /**
- * Seams of a slid row after ripping to the blank, left edge first. The rip starts at the outer edges; an outer strip that is
- * down to the least width hands the rest of the rip to its neighbor, so each seam is held between the two stacks of least
- * strips beside it.
+ * Where seam j lies after ripping to the blank, the row starting at `start`. The rip begins at the outer edges; an outer strip
+ * that is down to the least width hands the rest of the rip to its neighbor, so each seam is held between the two stacks of
+ * least strips beside it.
  */
-export function seamsAt(model: StripModel, edges: Float64Array, start: number): Float64Array {
-  const { strips, half } = model;
-  const narrow = model.problem.settings.leastWidth;
-  const seams = new Float64Array(strips + 1);
-  for (let j = 0; j <= strips; j++) {
-    seams[j] = Math.min(half - (strips - j) * narrow, Math.max(-half + j * narrow, start + edges[j]!));
-  }
-  return seams;
+export function seamAt(model: StripModel, edges: Float64Array, start: number, j: number): number {
+  return Math.min(highest(model, j), Math.max(lowest(model, j), start + edges[j]!));
 }
+
+/** Where the strips on its left at their least width put a seam, and those on its right. */
+function lowest({ half, problem }: StripModel, j: number): number {
+  return -half + j * problem.settings.leastWidth;
+}
+function highest({ half, strips, problem }: StripModel, j: number): number {
+  return half - (strips - j) * problem.settings.leastWidth;
+}
+
+/** All seams of a slid row, left edge first. */
+export const seamsAt = (model: StripModel, edges: Float64Array, start: number): Float64Array =>
+  Float64Array.from({ length: model.strips + 1 }, (_, j) => seamAt(model, edges, start, j));
 
 /** The reserve of strip j between its seams. */
 export const reserveOf = (model: StripModel, spare: number, from: number, to: number): number =>
   spare + model.slope * Math.max(0, from, -to);
 
-function reserveAt(model: StripModel, row: Row, start: number): number {
-  const seams = seamsAt(model, row.edges, start);
+function reserveAt(model: StripModel, { edges, spare }: Row, start: number): number {
   let low = Number.POSITIVE_INFINITY;
+  let from = seamAt(model, edges, start, 0);
   for (let j = 0; j < model.strips; j++) {
-    low = Math.min(low, reserveOf(model, row.spare[j]!, seams[j]!, seams[j + 1]!));
+    const to = seamAt(model, edges, start, j + 1);
+    low = Math.min(low, reserveOf(model, spare[j]!, from, to));
+    from = to;
   }
   return low;
 }
 
 /**
  * The slide of a row: the most reserve, counted up to the cap; among those the one nearest to the middle. Exact up to 1e-9 mm.
- * Undefined when the row is too narrow for the blank, the blank for its strips, or no seam can
- * fall on the center line where one must.
+ * Undefined when the row is too narrow for the blank, the blank for its strips, a strip too thin wherever the row lies, or no
+ * seam can fall on the center line where one must.
  */
 export function slide(model: StripModel, row: Row): Slid | undefined {
   const { strips, half } = model;
   const total = row.edges[strips]!;
-  const narrowest = strips * model.problem.settings.leastWidth;
-  if (total < 2 * half - 1e-9 || narrowest > 2 * half + 1e-9) return undefined;
-  if (model.problem.settings.seamOnCenterLine) return bestSlide(model, row, centerSeams(model, row.edges));
-  const range: Range = { low: half - total, high: -half };
-  const straight = bestSlide(model, row, straightSlides(model, row, range));
-  // Ripping through an outer strip only takes reserve away: the best slide without it, where it does not happen, stays the best.
-  const most = Math.min(model.problem.settings.reserveCap, mostReserve(model, row));
-  const whole = straight !== undefined && straight.reserve >= most - 1e-9;
-  if (whole && !ripsThrough(model, row.edges, straight.start)) return straight;
-  return bestSlide(model, row, slides(model, row, range));
+  const { leastWidth, seamOnCenterLine } = model.problem.settings;
+  if (total < 2 * half - 1e-9 || strips * leastWidth > 2 * half + 1e-9) return undefined;
+  const slid = seamOnCenterLine ? centerSlide(model, row) : freeSlide(model, row);
+  return slid !== undefined && slid.reserve >= -ROUNDING ? slid : undefined;
 }
 
-function bestSlide(model: StripModel, row: Row, starts: readonly number[]): Slid | undefined {
-  const middle = -row.edges[model.strips]! / 2;
-  let best: Slid | undefined;
-  for (const start of starts) {
-    const reserve = reserveAt(model, row, start);
-    if (best === undefined || better(model, { start, reserve }, best, middle)) best = { start, reserve };
+const middleOf = ({ strips }: StripModel, { edges }: Row): number => -edges[strips]! / 2;
+
+/** The slide nearest to the middle; where that leaves less than the cap, the nearest of those that leave most. */
+function freeSlide(model: StripModel, row: Row): Slid | undefined {
+  const middle = middleOf(model, row);
+  const there = reserveAt(model, row, middle);
+  const cap = model.problem.settings.reserveCap;
+  if (there >= cap - ALIKE || model.slope === 0) return { start: middle, reserve: there };
+  const start = nearest(model, row, mostAmong(model, row, Math.min(cap, mostReserve(model, row))));
+  return start === undefined ? undefined : { start, reserve: reserveAt(model, row, start) };
+}
+
+/** The most reserve up to `most` that a slide can give; less than `most` where ripping goes through an outer strip. */
+function mostAmong(model: StripModel, row: Row, most: number): number {
+  if (most < 0 || nearest(model, row, most) !== undefined) return most;
+  let [good, bad] = [-ROUNDING, most];
+  for (let step = 0; step < BISECTIONS; step++) {
+    const reserve = (good + bad) / 2;
+    if (nearest(model, row, reserve) === undefined) bad = reserve;
+    else good = reserve;
+  }
+  return good;
+}
+
+/**
+ * The start nearest to the middle that leaves each strip so much reserve; undefined when none does. Say strip m lies over the
+ * center line: the strips left of it want the row to lie far to the left, those right of it far to the right. Taking the wrong m
+ * only asks for more.
+ */
+function nearest(model: StripModel, row: Row, reserve: number): number | undefined {
+  const { strips, half } = model;
+  const total = row.edges[strips]!;
+  const middle = middleOf(model, row);
+  const enough = reserve - SLACK;
+  let best: number | undefined;
+  let high = -half;
+  for (let m = 0; m < strips; m++) {
+    if (row.spare[m]! >= enough) {
+      let low = half - total;
+      for (let j = m + 1; j < strips; j++) low = Math.max(low, leastStart(model, row, j, enough));
+      const start = Math.min(high, Math.max(low, middle));
+      if (low <= high + SLACK && (best === undefined || Math.abs(start - middle) < Math.abs(best - middle) - ALIKE)) {
+        best = start;
+      }
+    }
+    high = Math.min(high, mostStart(model, row, m, enough));
   }
   return best;
 }
 
-function better(model: StripModel, a: Slid, b: Slid, middle: number): boolean {
-  const cap = model.problem.settings.reserveCap;
-  const gain = Math.min(cap, a.reserve) - Math.min(cap, b.reserve);
-  if (Math.abs(gain) > 1e-9) return gain > 0;
-  return Math.abs(a.start - middle) < Math.abs(b.start - middle) - 1e-9;
+/** The least start with so much reserve for strip j, right of the center line; Infinity when ripping keeps it too far in. */
+function leastStart(model: StripModel, { edges, spare }: Row, j: number, reserve: number): number {
+  const inner = (reserve - spare[j]!) / model.slope;
+  if (inner <= lowest(model, j)) return Number.NEGATIVE_INFINITY;
+  return inner > highest(model, j) ? Number.POSITIVE_INFINITY : inner - edges[j]!;
 }
 
-/** Slides that put a seam on the center line, with room for the least width of all strips on either side. */
-function centerSeams(model: StripModel, edges: Float64Array): number[] {
+/** The same for a strip left of the center line: the most start. */
+function mostStart(model: StripModel, { edges, spare }: Row, j: number, reserve: number): number {
+  const inner = (spare[j]! - reserve) / model.slope;
+  if (inner >= highest(model, j + 1)) return Number.POSITIVE_INFINITY;
+  return inner < lowest(model, j + 1) ? Number.NEGATIVE_INFINITY : inner - edges[j + 1]!;
+}
+
+/** The best of the slides that put a seam on the center line, with room for the least width of all strips on either side. */
+function centerSlide(model: StripModel, row: Row): Slid | undefined {
   const { strips, half } = model;
-  const total = edges[strips]!;
-  const starts: number[] = [];
+  const { edges } = row;
+  const middle = middleOf(model, row);
+  const cap = model.problem.settings.reserveCap;
+  let best: Slid | undefined;
   for (let k = 1; k < strips; k++) {
     const start = -edges[k]!;
-    const covers = start <= -half + 1e-9 && start >= half - total - 1e-9;
-    if (covers && Math.abs(seamsAt(model, edges, start)[k]!) < 1e-9) starts.push(start);
+    if (start > -half + 1e-9 || start < half - edges[strips]! - 1e-9) continue;
+    if (Math.abs(seamAt(model, edges, start, k)) >= 1e-9) continue;
+    const reserve = reserveAt(model, row, start);
+    const gain = best === undefined ? 1 : Math.min(cap, reserve) - Math.min(cap, best.reserve);
+    const nearer = best === undefined || Math.abs(start - middle) < Math.abs(best.start - middle) - ALIKE;
+    if (gain > ALIKE || (gain > -ALIKE && nearer)) best = { start, reserve };
   }
-  return starts;
-}
-
-/** Candidates: for each strip taken as the one over the center line, the slides nearest to the middle that lose nothing. */
-function slides(model: StripModel, row: Row, range: Range): number[] {
-  const { strips } = model;
-  const middle = -row.edges[strips]! / 2;
-  const levels = Array.from({ length: strips }, (_, m) => levelOf(model, row, m, range));
-  const cap = Math.min(model.problem.settings.reserveCap, Math.max(...levels));
-  const starts = [middle];
-  for (let m = 0; m < strips; m++) {
-    if (levels[m]! < cap - 1e-9) continue;
-    const ok = within(model, row, m, cap, range);
-    starts.push(Math.min(ok.high, Math.max(ok.low, middle)));
-  }
-  return starts;
-}
-
-interface Range {
-  readonly low: number;
-  readonly high: number;
-}
-
-/** A slide rips an outer strip down to the least width and goes on into its neighbor. */
-function ripsThrough(model: StripModel, edges: Float64Array, start: number): boolean {
-  const { strips, half } = model;
-  const narrow = model.problem.settings.leastWidth;
-  for (let j = 1; j < strips; j++) {
-    const seam = start + edges[j]!;
-    if (seam < -half + j * narrow - 1e-9 || seam > half - (strips - j) * narrow + 1e-9) return true;
-  }
-  return false;
-}
-
-/** The candidates in closed form, where only the outer strips are ripped: see `mostReserve`. */
-function straightSlides(model: StripModel, row: Row, range: Range): number[] {
-  const { strips, slope } = model;
-  const middle = -row.edges[strips]! / 2;
-  if (slope === 0) return [middle];
-  const cap = Math.min(model.problem.settings.reserveCap, mostReserve(model, row));
-  const after = [...suffix(row, strips, slope).subarray(0, strips + 1)];
-  const starts = [middle];
-  let left = Number.POSITIVE_INFINITY;
-  for (let m = 0; m < strips; m++) {
-    const low = Math.max(range.low, (cap - after[m + 1]!) / slope);
-    const high = Math.min(range.high, (left - cap) / slope);
-    if (row.spare[m]! >= cap - 1e-9 && low <= high + 1e-9) starts.push(Math.min(high, Math.max(low, middle)));
-    left = Math.min(left, row.spare[m]! - slope * row.edges[m + 1]!);
-  }
-  return starts;
-}
-
-const BISECTIONS = 60;
-
-/** The most reserve with strip m over the center line: left limits fall and right limits rise with the start. */
-function levelOf(model: StripModel, row: Row, m: number, range: Range): number {
-  let { low, high } = range;
-  for (let step = 0; step < BISECTIONS; step++) {
-    const start = (low + high) / 2;
-    const seams = seamsAt(model, row.edges, start);
-    if (leftLimit(model, row, m, seams) > rightLimit(model, row, m, seams)) low = start;
-    else high = start;
-  }
-  return Math.max(sides(model, row, m, low), sides(model, row, m, high));
-}
-
-function sides(model: StripModel, row: Row, m: number, start: number): number {
-  const seams = seamsAt(model, row.edges, start);
-  return Math.min(row.spare[m]!, leftLimit(model, row, m, seams), rightLimit(model, row, m, seams));
-}
-
-/** Starts with at least a reserve, strip m over the center line. */
-function within(model: StripModel, row: Row, m: number, reserve: number, range: Range): Range {
-  const enough = reserve - 1e-10;
-  const last = (ok: (seams: Float64Array) => boolean, from: number, toward: number): number => {
-    if (ok(seamsAt(model, row.edges, toward))) return toward;
-    let [good, bad] = [from, toward];
-    for (let step = 0; step < BISECTIONS; step++) {
-      const start = (good + bad) / 2;
-      if (ok(seamsAt(model, row.edges, start))) good = start;
-      else bad = start;
-    }
-    return good;
-  };
-  return {
-    low: last((seams) => rightLimit(model, row, m, seams) >= enough, range.high, range.low),
-    high: last((seams) => leftLimit(model, row, m, seams) >= enough, range.low, range.high),
-  };
-}
-
-function leftLimit(model: StripModel, row: Row, m: number, seams: Float64Array): number {
-  let low = Number.POSITIVE_INFINITY;
-  for (let j = 0; j < m; j++) low = Math.min(low, row.spare[j]! - model.slope * seams[j + 1]!);
-  return low;
-}
-
-function rightLimit(model: StripModel, row: Row, m: number, seams: Float64Array): number {
-  let low = Number.POSITIVE_INFINITY;
-  for (let j = m + 1; j < model.strips; j++) low = Math.min(low, row.spare[j]! + model.slope * seams[j]!);
-  return low;
+  return best;
 }

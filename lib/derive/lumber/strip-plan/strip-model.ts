@@ -1,11 +1,10 @@
 import type { Board } from '../../../model/records.ts';
+import type { Taper } from './cut-across.ts';
 import { type Stretches, shownArea, startsOf, stretchesOf } from './defect-areas.ts';
+import { FLIPS, type Flip, faceUp } from './faces.ts';
+import { type Lying, lyingOf } from './lying.ts';
 import { litres, type Prices, pricesOf } from './prices.ts';
 import type { StripPin, StripProblem } from './strip-problem.ts';
-
-/** Bark side up is 0, bark side down is 1. */
-export type Flip = 0 | 1;
-export const FLIPS: readonly Flip[] = [0, 1];
 
 /** How one board may be used; what the maker pinned leaves less. */
 export interface BoardUse {
@@ -43,6 +42,13 @@ export interface StripModel {
   readonly litres: Float64Array;
   /** Where the top may begin on a bottom board. */
   readonly stretches: readonly Stretches[];
+  /** Where it begins on a show board, two a board. */
+  readonly showStretches: readonly Stretches[];
+  /** The ways in which each board may lie. */
+  readonly lying: readonly (readonly Lying[])[];
+  readonly taper: Taper;
+  /** Room for a number a defect of any one board. */
+  readonly cuts: Float64Array;
   /** Cost of using a board below. */
   readonly bottomCost: Float64Array;
   /** Mirror images are equal: nothing is pinned to a strip or to an end. */
@@ -58,13 +64,6 @@ export function blankWidth(problem: StripProblem): number {
 
 /** mm of a board that reach into the glued blank. */
 export const usableWidth = (board: Board, problem: StripProblem): number => board.width - 2 * problem.settings.jointing;
-
-/** The face that lies up. */
-export function faceUp(board: Board, flip: Flip): 'A' | 'B' {
-  const bark = board.bark ?? 'A';
-  if (flip === 0) return bark;
-  return bark === 'A' ? 'B' : 'A';
-}
 
 /** Tone of a board that nobody judged: in the middle (our convention). */
 const UNKNOWN_TONE = 0.5;
@@ -84,13 +83,14 @@ export function stripModel(problem: StripProblem): StripModel {
   const uses = boards.map((board) => useOf(board, problem, pins.get(board.mark)));
   const volumes = Float64Array.from(boards, (b) => prices.counted('volume', litres(b, settings)));
   const n = boards.length;
+  const slope = (problem.centerThickness - problem.edgeThickness) / (problem.width / 2);
   const model = {
     problem,
     boards,
     uses,
     strips: settings.strips,
     half: blankWidth(problem) / 2,
-    slope: (problem.centerThickness - problem.edgeThickness) / (problem.width / 2),
+    slope,
     base: problem.centerThickness + settings.cleanUp,
     prices,
     width: Float64Array.from(boards, (b) => usableWidth(b, problem)),
@@ -101,6 +101,10 @@ export function stripModel(problem: StripProblem): StripModel {
     shown: new Float64Array(2 * n),
     litres: volumes,
     stretches: boards.map((b) => stretchesOf(b, problem.length, startsOf(b, problem.length))),
+    showStretches: new Array<Stretches>(2 * n).fill({ starts: [], lengths: new Float64Array(0) }),
+    lying: boards.map((board, i) => waysToLie(board, uses[i]!, problem)),
+    taper: { center: problem.centerThickness, slope },
+    cuts: new Float64Array(Math.max(0, ...boards.map((b) => b.defects.length))),
     bottomCost: volumes.map((volume) => prices.of.volume * volume),
     mirrors: uses.every((use) => use.turns.length === 2) && (problem.pins ?? []).every((p) => p.strip === undefined),
   };
@@ -108,7 +112,14 @@ export function stripModel(problem: StripProblem): StripModel {
   return model;
 }
 
-function priceShow(model: StripModel, i: number, flip: Flip): void {
+function waysToLie(board: Board, { flips, turns }: BoardUse, problem: StripProblem): Lying[] {
+  const { jointing } = problem.settings;
+  return flips.flatMap((flip) =>
+    turns.map((turned) => lyingOf(board, usableWidth(board, problem), jointing, flip, turned)),
+  );
+}
+
+function priceShow(model: StripModel & { showStretches: Stretches[] }, i: number, flip: Flip): void {
   const { problem, prices } = model;
   const board = model.boards[i]!;
   const at = 2 * i + flip;
@@ -119,6 +130,7 @@ function priceShow(model: StripModel, i: number, flip: Flip): void {
     model.shown[at] = area;
     model.showStart[at] = start;
   }
+  model.showStretches[at] = stretchesOf(board, problem.length, [model.showStart[at]!]);
   if (!model.uses[i]!.show) return;
   model.showCost[at] = prices.of.shownDefects * prices.counted('shownDefects', model.shown[at]!) + model.bottomCost[i]!;
 }

@@ -1,8 +1,10 @@
 import type { Arrangement } from './arrangement.ts';
-import { cutAcross, depthsOf } from './cut-across.ts';
-import { type Stretches, stretchesOf } from './defect-areas.ts';
+import { cutAcross } from './cut-across.ts';
+import type { Stretches } from './defect-areas.ts';
+import type { Flip } from './faces.ts';
+import { type Lying, referenceLeft } from './lying.ts';
 import { MM2_PER_DM2 } from './prices.ts';
-import { type Flip, faceUp, type StripModel } from './strip-model.ts';
+import type { StripModel } from './strip-model.ts';
 
 /** How a board lies once its strip has its place. */
 export interface Laid {
@@ -12,128 +14,143 @@ export interface Laid {
   readonly start: number;
   /** mm off the side away from the center line. */
   readonly ripOff: number;
-  /** dm² of defects on the underside, as they are and as they count. */
+  /** dm² of defects on the underside. */
   readonly area: number;
-  readonly counted: number;
-  readonly cost: number;
 }
 
 /** The end for end of least underside defects for a show board; the thicker edge goes inwards when nothing else decides. */
-export function layShow(model: StripModel, arrangement: Arrangement, seams: Float64Array, j: number, flip: Flip): Laid {
-  const i = arrangement.shows[j]!;
-  const start = model.showStart[2 * i + flip]!;
-  const stretches = stretchesOf(model.boards[i]!, model.problem.length, [start]);
-  return bestOf(model, i, placeOf(model, arrangement, seams, j, 'show'), [flip], stretches);
+export function layShow(model: StripModel, a: Arrangement, seams: Float64Array, j: number, flip: Flip): Laid {
+  const i = a.shows[j]!;
+  const ways = model.lying[i]!.filter((way) => way.flip === flip);
+  return bestOf(model, i, showPlace(model, seams, j), ways, model.showStretches[2 * i + flip]!);
 }
 
 /** Side, end and stretch of a bottom board that leave the least defects on the underside. */
-export function layBottom(
-  model: StripModel,
-  arrangement: Arrangement,
-  seams: Float64Array,
-  j: number,
-): Laid | undefined {
-  const i = arrangement.bottoms[j]!;
+export function layBottom(model: StripModel, a: Arrangement, seams: Float64Array, j: number): Laid | undefined {
+  const i = a.bottoms[j]!;
   if (i < 0) return undefined;
-  return bestOf(model, i, placeOf(model, arrangement, seams, j, 'bottom'), model.uses[i]!.flips, model.stretches[i]!);
+  return bestOf(model, i, bottomPlace(model, a, seams, j), model.lying[i]!, model.stretches[i]!);
 }
 
+/** dm² of defects on the underside of a show board with a side up, as they count. */
+export function showUnderside(model: StripModel, a: Arrangement, seams: Float64Array, j: number, flip: Flip): number {
+  const i = a.shows[j]!;
+  if (model.boards[i]!.defects.length === 0) return 0;
+  const place = showPlace(model, seams, j);
+  return counted(model, leastOf(model, i, place, model.lying[i]!, flip, model.showStretches[2 * i + flip]!));
+}
+
+/** dm² of defects on the underside of the bottom board of a strip, as they count. */
+export function bottomUnderside(model: StripModel, a: Arrangement, seams: Float64Array, j: number): number {
+  const i = a.bottoms[j]!;
+  if (i < 0 || model.boards[i]!.defects.length === 0) return 0;
+  const place = bottomPlace(model, a, seams, j);
+  return counted(model, leastOf(model, i, place, model.lying[i]!, undefined, model.stretches[i]!));
+}
+
+const counted = (model: StripModel, area: number): number =>
+  model.prices.counted('undersideDefects', area / MM2_PER_DM2);
+
+/** Depth of a board's upper face below the finished show face, and the seams of its strip; mm. */
 interface Place {
   readonly top: number;
   readonly from: number;
   readonly to: number;
 }
 
-function placeOf(model: StripModel, a: Arrangement, seams: Float64Array, j: number, layer: 'show' | 'bottom'): Place {
-  const skim = model.problem.settings.cleanUp / 2;
-  const top = layer === 'show' ? -skim : model.thick[a.shows[j]!]! - skim;
+function showPlace(model: StripModel, seams: Float64Array, j: number): Place {
+  return { top: -model.problem.settings.cleanUp / 2, from: seams[j]!, to: seams[j + 1]! };
+}
+
+function bottomPlace(model: StripModel, a: Arrangement, seams: Float64Array, j: number): Place {
+  const top = model.thick[a.shows[j]!]! - model.problem.settings.cleanUp / 2;
   return { top, from: seams[j]!, to: seams[j + 1]! };
 }
 
-function bestOf(model: StripModel, i: number, place: Place, flips: readonly Flip[], stretches: Stretches): Laid {
+/** mm² left on the underside at least, in any of the ways, or in those with one side up. */
+function leastOf(
+  model: StripModel,
+  i: number,
+  place: Place,
+  ways: readonly Lying[],
+  flip: Flip | undefined,
+  stretches: Stretches,
+): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let w = 0; w < ways.length && least > 0; w++) {
+    const way = ways[w]!;
+    if (flip !== undefined && way.flip !== flip) continue;
+    if (!fillCuts(model, i, place, way)) return 0;
+    least = Math.min(least, leastArea(model.cuts, way.near.length, stretches));
+  }
+  return least;
+}
+
+/** The best way to lie, of those alike the one that brings the thicker edge inwards, then the first. */
+function bestOf(model: StripModel, i: number, place: Place, ways: readonly Lying[], stretches: Stretches): Laid {
   let best: Laid | undefined;
-  for (const flip of flips) {
-    for (const turned of inwardFirst(model, i, place, flip)) {
-      if (!model.uses[i]!.turns.includes(turned)) continue;
-      const laid = bestStretch(model, i, place, { flip, turned }, stretches, best?.area ?? Number.POSITIVE_INFINITY);
-      if (laid !== undefined) best = laid;
-      if (best?.area === 0) return best;
-    }
+  for (const way of inwardFirst(model, i, place, ways)) {
+    fillCuts(model, i, place, way);
+    stretches.starts.forEach((start, row) => {
+      const area = rowArea(model.cuts, way.near.length, stretches, row) / MM2_PER_DM2;
+      if (best !== undefined && area >= best.area - 1e-12) return;
+      best = { flip: way.flip, turned: way.turned, start, ripOff: model.width[i]! - (place.to - place.from), area };
+    });
   }
   if (best === undefined) throw new RangeError(`board ${model.boards[i]!.mark} may lie in no way`);
   return best;
 }
 
-/** The reference edge of a board lies left when face A is up and the board is not turned. */
-export const referenceLeft = (model: StripModel, i: number, flip: Flip, turned: boolean): boolean =>
-  (faceUp(model.boards[i]!, flip) === 'A') !== turned;
-
-/** Both ends for end, first the one that brings the thicker edge toward the center line. */
-function inwardFirst(model: StripModel, i: number, place: Place, flip: Flip): readonly boolean[] {
-  const corners = model.boards[i]!.corners;
+/** The ways with a side up, each end for end: first the one that brings the thicker edge toward the center line. */
+function inwardFirst(model: StripModel, i: number, place: Place, ways: readonly Lying[]): readonly Lying[] {
+  const board = model.boards[i]!;
+  const { corners } = board;
   const middle = (place.from + place.to) / 2;
-  if (corners === undefined || middle === 0) return [false, true];
+  if (corners === undefined || middle === 0) return ways;
   const near = Math.min(corners[0], corners[2]);
   const far = Math.min(corners[1], corners[3]);
-  if (near === far) return [false, true];
-  const thickLeft = near > far === referenceLeft(model, i, flip, false);
-  return thickLeft === middle > 0 ? [false, true] : [true, false];
-}
-
-interface Way {
-  readonly flip: Flip;
-  readonly turned: boolean;
-}
-
-/** The stretch of a board, lying one way, that leaves less than `below` on the underside, and least of all. */
-function bestStretch(
-  model: StripModel,
-  i: number,
-  place: Place,
-  way: Way,
-  { starts, lengths }: Stretches,
-  below: number,
-): Laid | undefined {
-  const cuts = cutsOf(model, i, place, way);
-  let [best, least] = [-1, below - 1e-12];
-  starts.forEach((_, row) => {
-    let area = 0;
-    for (let k = 0; k < cuts.length; k++) area += cuts[k]! * lengths[row * cuts.length + k]!;
-    if (area / MM2_PER_DM2 < least) [best, least] = [row, area / MM2_PER_DM2];
-  });
-  if (best < 0) return undefined;
-  const ripOff = model.width[i]! - (place.to - place.from);
-  const counted = model.prices.counted('undersideDefects', least);
-  return {
-    ...way,
-    start: starts[best]!,
-    ripOff,
-    area: least,
-    counted,
-    cost: model.prices.of.undersideDefects * counted,
+  if (near === far) return ways;
+  const inward = ({ flip, turned }: Lying): boolean => {
+    const thickLeft = near > far === referenceLeft(board, flip, turned);
+    return thickLeft === middle > 0;
   };
+  return [...ways].sort((a, b) => a.flip - b.flip || Number(inward(b)) - Number(inward(a)));
 }
 
-/** mm across on the underside of each defect of a board. */
-function cutsOf(model: StripModel, i: number, place: Place, { flip, turned }: Way): number[] {
-  const board = model.boards[i]!;
-  const { problem } = model;
-  const { jointing } = problem.settings;
-  const usable = model.width[i]!;
-  const left = place.from - leftRip(place, usable - (place.to - place.from));
-  const taper = { center: problem.centerThickness, slope: model.slope };
-  const onLeft = referenceLeft(model, i, flip, turned);
-  return board.defects.map((d) => {
-    const [a, b] = onLeft
-      ? [left - jointing + d.near, left - jointing + d.far]
-      : [left + usable + jointing - d.far, left + usable + jointing - d.near];
-    const depths = depthsOf(d, faceUp(board, flip), place.top, place.top + board.thickness);
-    return cutAcross(depths, Math.max(place.from, a), Math.min(place.to, b), taper);
-  });
+/** Writes mm across on the underside of each defect of a board into `model.cuts`; false when there is none. */
+function fillCuts(model: StripModel, i: number, { top, from, to }: Place, way: Lying): boolean {
+  const { cuts, taper } = model;
+  const left = from - leftRip(from, to, model.width[i]! - (to - from));
+  let any = false;
+  for (let k = 0; k < way.near.length; k++) {
+    const x0 = Math.max(from, left + way.near[k]!);
+    const x1 = Math.min(to, left + way.far[k]!);
+    const cut = x1 <= x0 ? 0 : cutAcross(top + way.least[k]!, top + way.most[k]!, x0, x1, taper);
+    cuts[k] = cut;
+    if (cut > 0) any = true;
+  }
+  return any;
 }
 
 /** mm ripped off the left side: the side away from the center line, both alike for a strip over it. */
-function leftRip(place: Place, ripOff: number): number {
-  if (place.from >= 0) return 0;
-  return place.to <= 0 ? ripOff : ripOff / 2;
+function leftRip(from: number, to: number, ripOff: number): number {
+  if (from >= 0) return 0;
+  return to <= 0 ? ripOff : ripOff / 2;
+}
+
+/** mm² left by the cuts when the top begins at a place of the stretches. */
+function rowArea(cuts: Float64Array, count: number, { lengths }: Stretches, row: number): number {
+  let area = 0;
+  for (let k = 0; k < count; k++) area += cuts[k]! * lengths[row * count + k]!;
+  return area;
+}
+
+/** mm² left by the cuts at the best place to begin. */
+function leastArea(cuts: Float64Array, count: number, stretches: Stretches): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let row = 0; row < stretches.starts.length; row++) {
+    const area = rowArea(cuts, count, stretches, row);
+    if (area < least) least = area;
+  }
+  return least;
 }

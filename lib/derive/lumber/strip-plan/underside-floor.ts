@@ -1,7 +1,7 @@
-import { depthsOf, leastCut } from './cut-across.ts';
+import { leastCut } from './cut-across.ts';
+import type { Lying } from './lying.ts';
 import { MM2_PER_DM2 } from './prices.ts';
-import { FLIPS, type Flip, faceUp, type StripModel } from './strip-model.ts';
-import { referenceLeft } from './underside-cost.ts';
+import type { StripModel } from './strip-model.ts';
 
 /** A strip that may still slide: mm wide, its left edge somewhere between two places. */
 export interface Sliding {
@@ -23,13 +23,9 @@ export function undersideFloor(model: StripModel, bottom: number, top: number, s
   const rips = ripsOf(strip, model.width[bottom]! - strip.width);
   if (rips === undefined) return 0;
   let least = Number.POSITIVE_INFINITY;
-  for (const flip of FLIPS) {
-    if (!model.uses[bottom]!.flips.includes(flip)) continue;
-    for (const turned of model.uses[bottom]!.turns) {
-      const onLeft = referenceLeft(model, bottom, flip, turned);
-      for (const rip of rips) least = Math.min(least, leastOf(model, bottom, top, strip, { flip, onLeft, rip }));
-      if (least === 0) return 0;
-    }
+  for (const way of model.lying[bottom]!) {
+    for (const rip of rips) least = Math.min(least, leastOf(model, bottom, top, strip, way, rip));
+    if (least === 0) return 0;
   }
   return price * model.prices.counted('undersideDefects', least / MM2_PER_DM2);
 }
@@ -46,31 +42,19 @@ function ripsOf({ width, first, last, outer }: Sliding, ripOff: number): readonl
   return rips;
 }
 
-interface Way {
-  readonly flip: Flip;
-  readonly onLeft: boolean;
-  readonly rip: number;
-}
-
-/** mm² on the underside at least, lying one way, on the best stretch of the board. */
-function leastOf(model: StripModel, bottom: number, top: number, strip: Sliding, way: Way): number {
-  const board = model.boards[bottom]!;
-  const { jointing } = model.problem.settings;
-  const taper = { center: model.problem.centerThickness, slope: model.slope };
-  const face = faceUp(board, way.flip);
-  const cuts = board.defects.map((d) => {
-    const [a, b] = way.onLeft
-      ? [d.near - jointing - way.rip, d.far - jointing - way.rip]
-      : [model.width[bottom]! + jointing - d.far - way.rip, model.width[bottom]! + jointing - d.near - way.rip];
-    const depths = depthsOf(d, face, top, top + board.thickness);
-    const within = [Math.max(0, a), Math.min(strip.width, b)] as const;
-    return leastCut(depths, within, [strip.first, strip.last], taper, model.half);
-  });
+/** mm² on the underside at least, lying one way, `rip` mm off the left side, on the best stretch of the board. */
+function leastOf(model: StripModel, bottom: number, top: number, strip: Sliding, way: Lying, rip: number): number {
+  const { cuts, taper, half } = model;
+  const count = way.near.length;
+  for (let k = 0; k < count; k++) {
+    const within = [Math.max(0, way.near[k]! - rip), Math.min(strip.width, way.far[k]! - rip)] as const;
+    cuts[k] = leastCut(top + way.least[k]!, top + way.most[k]!, within, [strip.first, strip.last], taper, half);
+  }
   const { starts, lengths } = model.stretches[bottom]!;
   let least = Number.POSITIVE_INFINITY;
   for (let row = 0; row < starts.length; row++) {
     let area = 0;
-    for (let k = 0; k < cuts.length; k++) area += cuts[k]! * lengths[row * cuts.length + k]!;
+    for (let k = 0; k < count; k++) area += cuts[k]! * lengths[row * count + k]!;
     if (area < least) least = area;
   }
   return least;
