@@ -1,5 +1,5 @@
-import type { Incumbent } from './arrange.ts';
 import { firstCells, fits } from './cells.ts';
+import { type Incumbent, improve } from './incumbent.ts';
 import { judge } from './judge.ts';
 import { mostReserve } from './most-reserve.ts';
 import { seeded } from './seeded.ts';
@@ -85,9 +85,7 @@ export class Annealing {
     this.keptCost = Number.POSITIVE_INFINITY;
     if (cost >= incumbent.value - model.prices.alike) return;
     const judged = judge(model, { shows: [...kept.subarray(0, strips)], bottoms: [...kept.subarray(strips)] });
-    if (judged === undefined || judged.value >= incumbent.value - model.prices.alike) return;
-    incumbent.value = judged.value;
-    incumbent.best = judged;
+    if (judged !== undefined) improve(model, incumbent, judged);
   }
 
   /** One random change; answers how to take it back, undefined when it is not allowed. */

@@ -17,24 +17,30 @@ export function cutAcross(least: Mm, most: Mm, x0: Mm, x1: Mm, { center, slope }
   return overlap(x0, x1, near, far) + overlap(x0, x1, -far, -near);
 }
 
+/** How far an interval may be shifted, and the part of the blank in which it counts; mm from the center line. */
+export interface Shift {
+  readonly first: Mm;
+  readonly last: Mm;
+  readonly from: Mm;
+  readonly to: Mm;
+}
+
 /**
- * The least of `cutAcross` while the interval is shifted from `first` to `last`, counted within `half` of the center line. What
- * an interval shares with a fixed one rises, stays and falls as it moves, so the least lies at one of the ends; where the
- * underside runs through the defect on two sides of the center line, each side is taken at its own least.
+ * The least of `cutAcross` while [x0, x1] is shifted. What an interval shares with a fixed one rises, stays and falls as it
+ * moves, so the least lies at one of the ends; where the underside runs through the defect on two sides of the center
+ * line, each side is taken at its own least.
  */
-export function leastCut(
-  least: Mm,
-  most: Mm,
-  [x0, x1]: readonly [Mm, Mm],
-  [first, last]: readonly [Mm, Mm],
-  { center, slope }: Taper,
-  half: Mm,
-): Mm {
-  if (x1 <= x0 || slope === 0) return 0;
+export function leastCut(least: Mm, most: Mm, x0: Mm, x1: Mm, shift: Shift, { center, slope }: Taper): Mm {
+  if (x1 <= x0) return 0;
+  if (slope === 0) return least < center && center < most ? leastShared(x0, x1, shift, shift.from, shift.to) : 0;
   const near = (center - most) / slope;
-  const far = Math.min(half, (center - least) / slope);
+  const far = (center - least) / slope;
   if (far <= Math.max(0, near)) return 0;
-  const shared = (a: Mm, b: Mm): Mm =>
-    Math.min(overlap(x0 + first, x1 + first, a, b), overlap(x0 + last, x1 + last, a, b));
-  return near <= 0 ? shared(-far, far) : shared(near, far) + shared(-far, -near);
+  if (near <= 0) return leastShared(x0, x1, shift, -far, far);
+  return leastShared(x0, x1, shift, near, far) + leastShared(x0, x1, shift, -far, -near);
+}
+
+function leastShared(x0: Mm, x1: Mm, { first, last, from, to }: Shift, a: Mm, b: Mm): Mm {
+  const [low, high] = [Math.max(from, a), Math.min(to, b)];
+  return Math.min(overlap(x0 + first, x1 + first, low, high), overlap(x0 + last, x1 + last, low, high));
 }

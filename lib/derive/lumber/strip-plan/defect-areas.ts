@@ -44,3 +44,20 @@ export function stretchesOf(board: Board, length: number, starts: readonly numbe
   });
   return { starts, lengths };
 }
+
+/** mm² of `count` defects when the top begins at a place of the stretches, `across[k]` mm of each counting. */
+export function rowArea(across: Float64Array, count: number, { lengths }: Stretches, row: number): number {
+  let area = 0;
+  for (let k = 0; k < count; k++) area += across[k]! * lengths[row * count + k]!;
+  return area;
+}
+
+/** The same at the best place to begin. */
+export function leastArea(across: Float64Array, count: number, stretches: Stretches): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let row = 0; row < stretches.starts.length; row++) {
+    const area = rowArea(across, count, stretches, row);
+    if (area < least) least = area;
+  }
+  return least;
+}

@@ -1,11 +1,14 @@
-import { arrange, type Effort, type Incumbent } from './arrange.ts';
 import { Heap } from './heap.ts';
+import type { Effort, Incumbent } from './incumbent.ts';
 import { flipExtra, type Label, labelOf, labelReserve, reserveCost } from './label.ts';
 import { Relaxation, type Span } from './multipliers.ts';
 import { orderBound } from './order-bound.ts';
+import { Pairing } from './pairing.ts';
 import { requirementsOf } from './requirements.ts';
 import { BOTTOM, SHOW, SINGLE } from './role-table.ts';
 import { type Opened, opened, walkRoles } from './role-walk.ts';
+import { type ShowOrder, showOrders } from './show-orders.ts';
+import type { RowSlide } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 import { byTone, toneWindows } from './tone-window.ts';
 import { worstCost } from './worst-cost.ts';
@@ -40,15 +43,26 @@ interface LabelEntry {
   readonly first: readonly number[];
 }
 
-type Entry = SpanEntry | OpenEntry | LabelEntry;
+/** An order of the show boards of a label; once looked at, its pairing with bottom boards, the first of them given. */
+interface OrderEntry {
+  readonly kind: 'order';
+  readonly key: number;
+  readonly label: Label;
+  readonly order: ShowOrder;
+  readonly row: RowSlide;
+  readonly pairing?: Pairing;
+  readonly first: readonly number[];
+}
+
+type Entry = SpanEntry | OpenEntry | LabelEntry | OrderEntry;
 
 /** Spans are halved down to this many mm of reserve (tried: finer costs more tables than it saves labels). */
 const FINEST_SPAN = 0.4;
 /** Subgradient steps for a span at first, and after it was halved. */
 const FIRST_STEPS = 12;
 const HALVED_STEPS = 25;
-/** Orders and pairings looked at before a label is split by its next show board. */
-const LABEL_EFFORT = 20_000;
+/** Places looked at before a label is split by its next show board, or an order by its next bottom board. */
+const PART_EFFORT = 20_000;
 /** Cost of a mm of blank that is not covered, to begin with (of the size found on random piles). */
 const FIRST_WIDTH_PRICE = 0.03;
 /** A stretch of a span: part of its bound at first, how much longer the next one is, and the states it may take. */
@@ -60,6 +74,7 @@ const ROUNDING = 1e-9;
 /** Work of a table, and states walked through in a unit of work (an order looked at; measured roughly). */
 const TABLE_WORK = 40;
 const ORDER_WORK = 100;
+const PAIRING_WORK = 20;
 const STATES_PER_WORK = 2;
 
 /**
@@ -80,6 +95,7 @@ export class LabelSearch {
   private hint: readonly number[];
   private readonly rolesCost: Float64Array;
   private readonly worst: number;
+  private readonly rows: readonly RowSlide[];
   private readonly solved = new Set<string>();
   private readonly orders = new Map<string, { readonly cost: number; readonly limit: number }>();
 
@@ -88,6 +104,7 @@ export class LabelSearch {
     this.incumbent = incumbent;
     this.worst = worstCost(model);
     this.rolesCost = roleCosts(model);
+    this.rows = model.slope === 0 || model.problem.settings.seamOnCenterLine ? ['any'] : ['middle', 'off'];
     this.tones = byTone(model);
     this.order = Int32Array.from(model.boards.keys()).sort((a, b) => model.width[b]! - model.width[a]! || a - b);
     this.relaxation = new Relaxation(model, this.order, this.tones);
@@ -123,7 +140,8 @@ export class LabelSearch {
     const entry = this.heap.pop();
     if (entry.kind === 'span') this.openSpan(entry);
     else if (entry.kind === 'open') this.giveRoles(entry);
-    else this.takeLabel(entry);
+    else if (entry.kind === 'label') this.takeLabel(entry);
+    else this.takeOrder(entry);
   }
 
   private startWindow(): void {
@@ -213,7 +231,7 @@ export class LabelSearch {
 
   private takeLabel(entry: LabelEntry): void {
     if (entry.label) {
-      this.arrangeLabel(entry, entry.label);
+      this.orderLabel(entry, entry.label);
       return;
     }
     this.work++;
@@ -227,16 +245,41 @@ export class LabelSearch {
     if (key < this.ceiling) this.heap.push({ ...entry, key, label });
   }
 
-  private arrangeLabel(entry: LabelEntry, label: Label): void {
-    const { first } = entry;
-    const whole = first.length === this.model.strips;
-    const effort: Effort = { spent: 0, limit: whole ? Number.POSITIVE_INFINITY : LABEL_EFFORT };
-    const finished = arrange(this.model, label, first, this.incumbent, effort);
+  private orderLabel(entry: LabelEntry, label: Label): void {
+    const { first, key } = entry;
+    const effort = this.effort(first);
+    const orders = showOrders(this.model, label, first, this.incumbent, effort);
     this.work += effort.spent;
-    if (finished) return;
-    for (const i of label.shows) {
-      if (!first.includes(i)) this.heap.push({ ...entry, first: [...first, i] });
+    if (orders === undefined) {
+      for (const i of label.shows) if (!first.includes(i)) this.heap.push({ ...entry, first: [...first, i] });
+      return;
     }
+    for (const order of orders) {
+      for (const row of this.rows) {
+        this.heap.push({ kind: 'order', key: Math.max(key, order.cost), label, order, row, first: [] });
+      }
+    }
+  }
+
+  private takeOrder(entry: OrderEntry): void {
+    const { label, order, row, pairing, first } = entry;
+    this.work += PAIRING_WORK;
+    if (pairing === undefined) {
+      const opened = new Pairing(this.model, label, order, row, this.incumbent);
+      const key = Math.max(entry.key, opened.least);
+      if (key < this.ceiling) this.heap.push({ ...entry, key, pairing: opened });
+      return;
+    }
+    const effort = this.effort(first);
+    const whole = pairing.search(first, effort);
+    this.work += effort.spent;
+    if (whole) return;
+    for (const choice of pairing.choices(first.length)) this.heap.push({ ...entry, first: [...first, choice] });
+  }
+
+  /** Effort of a part of a label or of an order: what is given whole is looked at whole. */
+  private effort(first: readonly number[]): Effort {
+    return { spent: 0, limit: first.length === this.model.strips ? Number.POSITIVE_INFINITY : PART_EFFORT };
   }
 }
 

@@ -1,7 +1,9 @@
 import { Annealing } from './anneal.ts';
-import type { Incumbent } from './arrange.ts';
+import type { Incumbent } from './incumbent.ts';
+import type { Judged } from './judge.ts';
 import { LabelSearch } from './label-search.ts';
 import { planOf } from './plan-of.ts';
+import { polish } from './polish.ts';
 import { type StripModel, stripModel } from './strip-model.ts';
 import type { StripStatus } from './strip-plan.ts';
 import type { StripProblem } from './strip-problem.ts';
@@ -28,6 +30,8 @@ const ROUNDS = 3;
 /** Rounds after that, each after so much exact work: a better plan spares the exact search more than it costs. */
 const LATER_ROUNDS = 12;
 const WORK_BETWEEN = 20_000;
+/** Work of judging one arrangement (measured roughly). */
+const JUDGE_WORK = 4;
 /** Steps between two looks at the work left. */
 const CHUNK = 1_000;
 
@@ -46,6 +50,7 @@ class Search implements StripSearch {
   private readonly rounds: number;
   private readonly round: number;
   private annealing: Annealing | undefined;
+  private polished: Judged | undefined;
   private begun = 0;
   private annealed = 0;
 
@@ -91,7 +96,15 @@ class Search implements StripSearch {
     }
     this.annealing.advance(CHUNK);
     this.annealed += CHUNK;
-    if (this.annealing.done) this.annealing = undefined;
+    if (!this.annealing.done) return;
+    this.annealing = undefined;
+    this.polishBest();
+  }
+
+  private polishBest(): void {
+    if (this.incumbent.best === this.polished) return;
+    this.annealed += JUDGE_WORK * polish(this.model, this.incumbent);
+    this.polished = this.incumbent.best;
   }
 
   private roundIsDue(): boolean {

@@ -1,6 +1,6 @@
 import type { Arrangement } from './arrangement.ts';
 import { cutAcross } from './cut-across.ts';
-import type { Stretches } from './defect-areas.ts';
+import { leastArea, rowArea, type Stretches } from './defect-areas.ts';
 import type { Flip } from './faces.ts';
 import { type Lying, referenceLeft } from './lying.ts';
 import { MM2_PER_DM2 } from './prices.ts';
@@ -136,21 +136,4 @@ function fillCuts(model: StripModel, i: number, { top, from, to }: Place, way: L
 function leftRip(from: number, to: number, ripOff: number): number {
   if (from >= 0) return 0;
   return to <= 0 ? ripOff : ripOff / 2;
-}
-
-/** mm² left by the cuts when the top begins at a place of the stretches. */
-function rowArea(cuts: Float64Array, count: number, { lengths }: Stretches, row: number): number {
-  let area = 0;
-  for (let k = 0; k < count; k++) area += cuts[k]! * lengths[row * count + k]!;
-  return area;
-}
-
-/** mm² left by the cuts at the best place to begin. */
-function leastArea(cuts: Float64Array, count: number, stretches: Stretches): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (let row = 0; row < stretches.starts.length; row++) {
-    const area = rowArea(cuts, count, stretches, row);
-    if (area < least) least = area;
-  }
-  return least;
 }

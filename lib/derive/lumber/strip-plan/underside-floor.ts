@@ -1,61 +1,58 @@
 import { leastCut } from './cut-across.ts';
+import { leastArea, type Stretches } from './defect-areas.ts';
+import type { Flip } from './faces.ts';
 import type { Lying } from './lying.ts';
 import { MM2_PER_DM2 } from './prices.ts';
+import { placesOf, type Sliding, type StripPart } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 
-/** A strip that may still slide: mm wide, its left edge somewhere between two places. */
-export interface Sliding {
-  readonly width: number;
-  readonly first: number;
-  readonly last: number;
-  /** An outer strip loses width as it slides, on the side away from the center line. */
-  readonly outer: boolean;
+/** A board in its strip. */
+export interface Layer {
+  readonly board: number;
+  /** Its side, when that is settled. */
+  readonly flip: Flip | undefined;
+  readonly stretches: Stretches;
+  /** mm, depth of its upper face below the finished show face. */
+  readonly top: number;
 }
 
-/**
- * What a bottom board costs at least by its defects on the underside, wherever its strip comes to lie. Holds as long as ripping
- * does not go through an outer strip.
- */
-export function undersideFloor(model: StripModel, bottom: number, top: number, strip: Sliding): number {
+/** What a show board with a side up is as a layer. */
+export function showLayer(model: StripModel, board: number, flip: Flip): Layer {
+  const stretches = model.showStretches[2 * board + flip]!;
+  return { board, flip, stretches, top: -model.problem.settings.cleanUp / 2 };
+}
+
+/** What a bottom board under a show board is as a layer. */
+export function bottomLayer(model: StripModel, board: number, show: number): Layer {
+  const top = model.thick[show]! - model.problem.settings.cleanUp / 2;
+  return { board, flip: undefined, stretches: model.stretches[board]!, top };
+}
+
+/** What a board costs at least by its defects on the underside, wherever its strip comes to lie. */
+export function undersideFloor(model: StripModel, layer: Layer, strip: Sliding): number {
   const price = model.prices.of.undersideDefects;
-  const { defects } = model.boards[bottom]!;
-  if (defects.length === 0 || price === 0) return 0;
-  const rips = ripsOf(strip, model.width[bottom]! - strip.width);
-  if (rips === undefined) return 0;
+  const { board, flip } = layer;
+  if (price === 0 || model.boards[board]!.defects.length === 0) return 0;
+  const places = placesOf(model, strip, model.width[board]!);
   let least = Number.POSITIVE_INFINITY;
-  for (const way of model.lying[bottom]!) {
-    for (const rip of rips) least = Math.min(least, leastOf(model, bottom, top, strip, way, rip));
-    if (least === 0) return 0;
+  for (const way of model.lying[board]!) {
+    if (flip !== undefined && way.flip !== flip) continue;
+    for (const place of places) {
+      least = Math.min(least, leastOf(model, layer, way, place));
+      if (least === 0) return 0;
+    }
   }
   return price * model.prices.counted('undersideDefects', least / MM2_PER_DM2);
 }
 
-/** mm that may be ripped off the left side: none right of the center line, all left of it, half over it. */
-function ripsOf({ width, first, last, outer }: Sliding, ripOff: number): readonly number[] | undefined {
-  const over = first < 0 && last + width > 0;
-  if (outer && over) return undefined;
-  if (ripOff < 1e-9) return [0];
-  const rips: number[] = [];
-  if (last >= 0) rips.push(0);
-  if (first + width <= 0) rips.push(ripOff);
-  if (over) rips.push(ripOff / 2);
-  return rips;
-}
-
-/** mm² on the underside at least, lying one way, `rip` mm off the left side, on the best stretch of the board. */
-function leastOf(model: StripModel, bottom: number, top: number, strip: Sliding, way: Lying, rip: number): number {
-  const { cuts, taper, half } = model;
+/** mm² on the underside at least, lying one way, on the best stretch of the board. */
+function leastOf(model: StripModel, { top, stretches }: Layer, way: Lying, part: StripPart): number {
+  const { cuts, taper } = model;
   const count = way.near.length;
   for (let k = 0; k < count; k++) {
-    const within = [Math.max(0, way.near[k]! - rip), Math.min(strip.width, way.far[k]! - rip)] as const;
-    cuts[k] = leastCut(top + way.least[k]!, top + way.most[k]!, within, [strip.first, strip.last], taper, half);
+    const x0 = Math.max(0, way.near[k]! - part.rip);
+    const x1 = Math.min(part.width, way.far[k]! - part.rip);
+    cuts[k] = leastCut(top + way.least[k]!, top + way.most[k]!, x0, x1, part, taper);
   }
-  const { starts, lengths } = model.stretches[bottom]!;
-  let least = Number.POSITIVE_INFINITY;
-  for (let row = 0; row < starts.length; row++) {
-    let area = 0;
-    for (let k = 0; k < count; k++) area += cuts[k]! * lengths[row * count + k]!;
-    if (area < least) least = area;
-  }
-  return least;
+  return leastArea(cuts, count, stretches);
 }

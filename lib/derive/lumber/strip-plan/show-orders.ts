@@ -1,35 +1,32 @@
-import { type Judged, judge } from './judge.ts';
+import { FlipCosts, sideCost } from './flip-costs.ts';
+import type { Effort, Incumbent } from './incumbent.ts';
 import type { Label } from './label.ts';
 import { Matching } from './matching.ts';
-import { type Pairing, pairBottoms } from './pair-bottoms.ts';
+import type { Sliding } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 
-/** The best plan so far, shared by all parts of a search. */
-export interface Incumbent {
-  /** Infinity before there is one; only what is cheaper is looked for. */
-  value: number;
-  best?: Judged;
-}
-
-/** Work done and allowed. */
-export interface Effort {
-  spent: number;
-  limit: number;
+/** An order of the show boards of a label, left to right. */
+export interface ShowOrder {
+  readonly shows: readonly number[];
+  /** What its boards and tones cost, and with its flips at least. */
+  readonly boards: number;
+  readonly cost: number;
 }
 
 /**
- * Looks for a plan cheaper than the incumbent among all orders and pairings of a label, show boards left to right, starting
- * with a given few. A partial order is given up when its tones, its flips or its stacks cost too much already. Answers
- * false when the effort ran out before the end.
+ * The orders of the show boards of a label that may lead to a plan cheaper than the incumbent, starting with a given few. A
+ * partial order is given up when its tones, its flips or its stacks cost too much already. Undefined when the effort
+ * ran out before the end.
  */
-export function arrange(
+export function showOrders(
   model: StripModel,
   label: Label,
   first: readonly number[],
   incumbent: Incumbent,
   effort: Effort,
-): boolean {
-  return new Arranging(model, label, incumbent, effort).run(first);
+): readonly ShowOrder[] | undefined {
+  const search = new OrderSearch(model, label, incumbent, effort);
+  return search.run(first) ? search.found : undefined;
 }
 
 /** Mm that a strip with each show board can be wide: no wider than the widest bottom board, unless it is a strip alone. */
@@ -38,7 +35,8 @@ export function reachOf(model: StripModel, label: Label): Float64Array {
   return model.width.map((w, i) => (label.alone.has(i) ? w : Math.min(w, widest)));
 }
 
-class Arranging {
+class OrderSearch {
+  readonly found: ShowOrder[] = [];
   private readonly model: StripModel;
   private readonly label: Label;
   private readonly incumbent: Incumbent;
@@ -46,12 +44,11 @@ class Arranging {
   private readonly order: number[] = [];
   private readonly single: boolean[] = [];
   private readonly used: Uint8Array;
-  /** Extra cost of the flips so far by the last flip, two numbers a strip. */
-  private readonly flips: Float64Array;
+  private readonly flips: FlipCosts;
   private readonly fits: Int32Array;
   private readonly matching: Matching;
-  private readonly pairing: Pairing;
-  /** mm that a strip with a show board can be wide at most. */
+  /** mm that the narrowest bottom board leaves of a strip, and that a strip with a show board can be wide at most. */
+  private readonly narrowest: number;
   private readonly reach: Float64Array;
   /** mm of all strips side by side at most, and how much of it narrower bottom boards may take. */
   private readonly broad: number;
@@ -63,12 +60,12 @@ class Arranging {
     this.incumbent = incumbent;
     this.effort = effort;
     this.used = new Uint8Array(model.boards.length);
-    this.flips = new Float64Array(2 * model.strips);
+    this.flips = new FlipCosts(model);
+    this.narrowest = Math.min(...label.bottoms.map((b) => model.width[b]!));
     this.fits = new Int32Array(model.strips);
     this.matching = new Matching(label.bottoms.length, model.strips);
     this.matching.start(0);
     this.reach = reachOf(model, label);
-    this.pairing = { model, label, reach: this.reach, incumbent, effort };
     this.broad = label.shows.reduce((sum, i) => sum + this.reach[i]!, 0);
     this.loss = this.broad - 2 * model.half;
   }
@@ -113,7 +110,9 @@ class Arranging {
     if (j === model.strips - 1 && model.mirrors && this.order[0]! > i) return false;
     this.order[j] = i;
     this.single[j] = label.alone.has(i);
-    const room = incumbent.value - model.prices.alike - label.cost - tone - this.toneToCome(i) - this.flipCost(j, i);
+    const most = incumbent.value - model.prices.alike - label.cost - tone - this.toneToCome(i);
+    if (most <= 0) return false;
+    const room = most - this.flipCost(j, i, width);
     if (room <= 0) return false;
     return this.canStand(j, i, width, this.leastReserve(room));
   }
@@ -138,16 +137,19 @@ class Arranging {
     return prices.of.tone * (high - low + Math.min(Math.abs(at - low), Math.abs(at - high)));
   }
 
-  /** Least extra cost of flips up to strip j, over each board lying on its better side. */
-  private flipCost(j: number, i: number): number {
-    const { showCost, prices } = this.model;
-    const [up, down] = [showCost[2 * i]!, showCost[2 * i + 1]!];
-    const least = Math.min(up, down);
-    const [f, g] = j === 0 ? [0, 0] : [this.flips[2 * j - 2]!, this.flips[2 * j - 1]!];
-    const alike = j === 0 ? 0 : prices.of.rings;
-    this.flips[2 * j] = Math.min(g, f + alike) + up - least;
-    this.flips[2 * j + 1] = Math.min(f, g + alike) + down - least;
-    return Math.min(this.flips[2 * j]!, this.flips[2 * j + 1]!);
+  /** Least extra cost of flips up to strip j, which has at most `before` mm of strips on its left. */
+  private flipCost(j: number, i: number, before: number): number {
+    const { model } = this;
+    const widest = this.reach[i]!;
+    const narrowest = this.single[j] ? widest : Math.min(widest, this.narrowest);
+    const strip: Sliding = {
+      strip: j,
+      width: [narrowest, widest],
+      before: [0, before],
+      after: [0, this.broad - before - widest],
+      inMiddle: false,
+    };
+    return this.flips.lay(j, sideCost(model, i, 0, strip), sideCost(model, i, 1, strip));
   }
 
   /**
@@ -172,15 +174,8 @@ class Arranging {
   }
 
   private finish(tone: number): boolean {
-    const { model, label, incumbent } = this;
-    const j = model.strips - 1;
-    const flips = Math.min(this.flips[2 * j]!, this.flips[2 * j + 1]!);
-    return pairBottoms(this.pairing, this.order, label.cost + tone + flips, (bottoms, most) => {
-      const judged = judge(model, { shows: [...this.order], bottoms }, most);
-      if (judged !== undefined && judged.value < incumbent.value - model.prices.alike) {
-        incumbent.value = judged.value;
-        incumbent.best = judged;
-      }
-    });
+    const boards = this.label.cost + tone;
+    this.found.push({ shows: [...this.order], boards, cost: boards + this.flips.least(this.model.strips) });
+    return true;
   }
 }
