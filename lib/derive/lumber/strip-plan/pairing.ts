@@ -5,15 +5,20 @@ import type { Label } from './label.ts';
 import { Matching } from './matching.ts';
 import { mostReserve } from './most-reserve.ts';
 import { reachOf, type ShowOrder } from './show-orders.ts';
-import { innerOf, type RowSlide, type Sliding } from './sliding.ts';
+import { type Extent, type RowSlide, type Sliding, stripsOf } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
+import { canCross, farther, type Off, offFor, type ThinStrips, thinStrips } from './thin-strips.ts';
 import { UndersideFloors } from './underside-floors.ts';
+
+const MIDDLE: Extent = [0, 0];
 
 /**
  * Looks for a plan cheaper than the incumbent among all pairings of an order of show boards with bottom boards, strip by strip
  * from the left.
  */
 export class Pairing {
+  /** No pairing costs less; Infinity when none can be cheaper than the incumbent. */
+  readonly least: number;
   private readonly model: StripModel;
   private readonly label: Label;
   private readonly order: ShowOrder;
@@ -33,9 +38,10 @@ export class Pairing {
   private readonly wideBottoms: readonly number[];
   /** Least cost of the underside of the strips before each. */
   private readonly under: Float64Array;
-  /** Bottom boards that may leave a strip too thin in the middle, as bits (bit 0 for a strip alone), and how many strips before each may be. */
-  private readonly thin: Int32Array;
-  private readonly thins: Int32Array;
+  /** What may be too thin in the middle; how far the row slides for the strips laid before each, undefined when none is too thin. */
+  private readonly thin: ThinStrips;
+  private readonly off: (Off | undefined)[] = [undefined];
+  private readonly crosses: boolean;
   private readonly placed: Uint8Array;
   private readonly taken: Uint8Array;
   private mask = 0;
@@ -55,26 +61,20 @@ export class Pairing {
     this.edges = new Float64Array(model.strips + 1);
     this.spare = new Float64Array(model.strips);
     this.fits = new Int32Array(model.strips);
-    this.floors = new UndersideFloors(model, label, shows, row === 'middle');
     this.flips = new FlipCosts(model);
     const wide = (boards: readonly number[]): number[] => [...boards].sort((a, b) => model.width[b]! - model.width[a]!);
     this.wideShows = wide(shows.filter((i) => !label.alone.has(i)));
     this.wideBottoms = wide(label.bottoms);
     this.under = new Float64Array(model.strips + 1);
-    this.thin = new Int32Array(model.strips);
-    this.thins = new Int32Array(model.strips + 1);
     this.placed = new Uint8Array(model.boards.length);
     this.taken = new Uint8Array(model.boards.length);
-  }
-
-  /** No pairing costs less; Infinity when none can be cheaper than the incumbent. */
-  get least(): number {
-    const reserve = this.leastReserve(this.flips.with(this.floors.sides, 0));
-    if (reserve === undefined || !this.canGoOn(0, reserve)) return Number.POSITIVE_INFINITY;
-    this.floors.open(this.fits);
-    for (let q = 0; q < this.model.strips; q++) this.thin[q] = this.thinBits(q);
-    if (!this.mayLieSo(0)) return Number.POSITIVE_INFINITY;
-    return this.order.boards + this.atLeast(0);
+    const reserve = this.leastReserve(order.cost - order.boards);
+    const possible = reserve !== undefined && this.canGoOn(0, reserve);
+    const fits = this.fits.slice();
+    this.crosses = canCross(model, stripsOf(model, label, shows, undefined));
+    this.thin = thinStrips(model, label, shows, fits);
+    this.floors = new UndersideFloors(model, label, shows, this.shiftFrom(0, 0), fits);
+    this.least = possible && this.mayLieSo(0) ? order.boards + this.atLeast(0) : Number.POSITIVE_INFINITY;
   }
 
   /** Goes through the pairings that begin with given bottom boards (by their bit; -1: none). False when the effort ran out. */
@@ -138,13 +138,14 @@ export class Pairing {
       this.mask |= 1 << bit;
     }
     const right = this.widestRest();
-    const strip = this.stripOf(j, width, right);
     this.bottoms[j] = bottom;
     this.edges[j + 1] = this.edges[j]! + width;
     this.spare[j] = model.thick[show]! + (bottom < 0 ? 0 : model.thick[bottom]!) - model.base;
+    const middle = this.stripOf(j, width, right);
+    this.off[j + 1] = this.row === 'off' ? this.offAfter(j, middle) : undefined;
+    const strip = { ...middle, shift: this.shiftFrom(j + 1, this.mask) };
     this.flips.lay(j, sideCost(model, show, 0, strip), sideCost(model, show, 1, strip));
     this.under[j + 1] = this.under[j]! + (bit < 0 ? 0 : this.floors.bottom(bit, strip));
-    this.thins[j + 1] = this.thins[j]! + (this.isThin(strip, this.spare[j]!) ? 1 : 0);
     const reserve = this.leastReserve(this.atLeast(j + 1));
     const inner = Math.max(0, this.edges[j]! - model.half, right - model.half);
     const wide = this.edges[j + 1]! + right >= 2 * model.half - 1e-9;
@@ -157,42 +158,36 @@ export class Pairing {
     return whole;
   }
 
-  /** Strip j, the strips before it being laid, at most `right` mm of strips after it. */
+  /** Strip j, the row in the middle, the strips before it being laid, at most `right` mm of strips after it. */
   private stripOf(j: number, width: number, right: number): Sliding {
-    const inMiddle = this.row === 'middle';
     const before = this.edges[j]!;
-    return {
-      strip: j,
-      width: [width, width],
-      before: [before, before],
-      after: [inMiddle ? this.narrowestRest() : 0, right],
-      inMiddle,
-    };
+    const rest = this.row === 'any' ? 0 : this.narrowestRest();
+    return { strip: j, width: [width, width], before: [before, before], after: [rest, right], shift: MIDDLE };
   }
 
-  /** A strip may keep less reserve than the cap when the row lies in the middle. */
-  private isThin(strip: Sliding, spare: number): boolean {
-    const { model } = this;
-    return spare + model.slope * innerOf(model, { ...strip, inMiddle: true })[0] < model.problem.settings.reserveCap;
+  private offAfter(j: number, strip: Sliding): Off | undefined {
+    const before = this.off[j];
+    const own = offFor(this.model, strip, this.spare[j]!);
+    return before && own ? farther(before, own) : (before ?? own);
   }
 
-  private thinBits(q: number): number {
-    const { model, label } = this;
-    const show = this.order.shows[q]!;
-    const strip = (width: number): Sliding => this.floors.strip(q, [width, width]);
-    if (this.single[q]) return this.isThin(strip(model.width[show]!), model.thick[show]! - model.base) ? 1 : 0;
-    return label.bottoms.reduce((bits, b, bit) => {
-      const spare = model.thick[show]! + model.thick[b]! - model.base;
-      return this.isThin(strip(Math.min(model.width[show]!, model.width[b]!)), spare) ? bits | (1 << bit) : bits;
-    }, 0);
+  /** How far the row may lie off the middle, the strips before j being laid with the bottom boards of `taken`. */
+  private shiftFrom(j: number, taken: number): Extent | undefined {
+    if (this.row === 'middle') return MIDDLE;
+    if (this.row === 'any' || this.crosses) return undefined;
+    let most: Off = this.off[j] ?? MIDDLE;
+    for (let q = j; q < this.model.strips; q++) if (this.mayBeThin(q, taken)) most = farther(most, this.thin.off[q]!);
+    return [-most[0], most[1]];
+  }
+
+  private mayBeThin(q: number, taken: number): boolean {
+    return (this.single[q] ? this.thin.bits[q]! : this.thin.bits[q]! & ~taken) !== 0;
   }
 
   /** A row lies off the middle only where a strip is too thin for that. */
   private mayLieSo(j: number): boolean {
-    if (this.row !== 'off' || this.thins[j]! > 0) return true;
-    for (let q = j; q < this.model.strips; q++) {
-      if (this.single[q] ? this.thin[q] : this.thin[q]! & ~this.mask) return true;
-    }
+    if (this.row !== 'off' || this.off[j] !== undefined) return true;
+    for (let q = j; q < this.model.strips; q++) if (this.mayBeThin(q, this.mask)) return true;
     return false;
   }
 

@@ -1,3 +1,4 @@
+import type { Board } from '../../../model/records.ts';
 import type { StripPreference, StripProblem, StripSettings, StripTerm, StripTerms } from './strip-problem.ts';
 import { STEP } from './strip-settings.ts';
 
@@ -74,10 +75,12 @@ function mostSteps(problem: StripProblem): StripTerms {
   return steps;
 }
 
-/** Litres of a board, scarce thick stock counted up. */
+/** Litres of a board, scarce thick stock counted up; what was milled off it is spent with it. */
 export const litres = (
-  board: { readonly thickness: number; readonly width: number; readonly length: number },
+  board: Pick<Board, 'thickness' | 'milledFrom' | 'width' | 'length'>,
   settings: Pick<StripSettings, 'scarceFrom' | 'scarcePremium'>,
-): number =>
-  ((board.thickness * board.width * board.length) / MM3_PER_LITRE) *
-  (board.thickness >= settings.scarceFrom ? 1 + settings.scarcePremium : 1);
+): number => {
+  const thickness = Math.max(board.thickness, board.milledFrom ?? 0);
+  const scarce = thickness >= settings.scarceFrom ? 1 + settings.scarcePremium : 1;
+  return ((thickness * board.width * board.length) / MM3_PER_LITRE) * scarce;
+};

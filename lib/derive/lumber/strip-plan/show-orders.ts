@@ -147,7 +147,7 @@ class OrderSearch {
       width: [narrowest, widest],
       before: [0, before],
       after: [0, this.broad - before - widest],
-      inMiddle: false,
+      shift: undefined,
     };
     return this.flips.lay(j, sideCost(model, i, 0, strip), sideCost(model, i, 1, strip));
   }

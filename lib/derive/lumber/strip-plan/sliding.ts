@@ -1,9 +1,10 @@
+import type { Label } from './label.ts';
 import type { StripModel } from './strip-model.ts';
 
 /** mm, at least and at most. */
 export type Extent = readonly [least: number, most: number];
 
-/** Where a row may come to lie: in the middle, off it because there it would keep less reserve than is worth anything, or either. */
+/** Where a row may come to lie: in the middle, off it because there a strip is too thin for the reserve that counts, or either. */
 export type RowSlide = 'middle' | 'off' | 'any';
 
 /** A strip that may still slide and change its width. */
@@ -15,12 +16,12 @@ export interface Sliding {
   /** mm that the strips on its left and on its right cover together. */
   readonly before: Extent;
   readonly after: Extent;
-  /** Only places are meant at which the row lies in the middle. */
-  readonly inMiddle: boolean;
+  /** mm to the right that the row may lie off the middle; undefined: wherever it covers the blank. */
+  readonly shift: Extent | undefined;
 }
 
 /** mm from the center line of the left edge of a strip, the row in the middle and not ripped. */
-const middleLeft = ({ width, before, after }: Sliding): Extent => [
+export const middleLeft = ({ width, before, after }: Sliding): Extent => [
   (before[0] - width[1] - after[1]) / 2,
   (before[1] - width[0] - after[0]) / 2,
 ];
@@ -44,8 +45,9 @@ function seamsOf(model: StripModel, strip: Sliding) {
   const [from, to] = [-half + strip.strip * narrow, half - (strips - 1 - strip.strip) * narrow];
   let left: Extent = [half - after[1] - width[1], before[1] - half];
   let right: Extent = [half - after[1], before[1] + width[1] - half];
-  if (strip.inMiddle) {
-    const middle = middleLeft(strip);
+  if (strip.shift !== undefined) {
+    const [first, last] = middleLeft(strip);
+    const middle = [first + strip.shift[0], last + strip.shift[1]] as const;
     left = [Math.max(left[0], middle[0]), Math.min(left[1], middle[1])];
     right = [Math.max(right[0], middle[0] + width[0]), Math.min(right[1], middle[1] + width[1])];
   }
@@ -79,9 +81,32 @@ export function placesOf(model: StripModel, strip: Sliding, broad: number): read
   return parts;
 }
 
-/** mm of its inner edge from the center line, the row in the middle. */
+/** mm of its inner edge from the center line. */
 export function innerOf(model: StripModel, strip: Sliding): Extent {
   const { left, right } = seamsOf(model, strip);
   const most = Math.max(0, left[1], -right[0]);
   return [Math.max(0, left[0], -right[1]), most];
+}
+
+const total = (widths: readonly Extent[]): Extent => [
+  widths.reduce((sum, [least]) => sum + least, 0),
+  widths.reduce((sum, [, most]) => sum + most, 0),
+];
+
+/** The strips of an order of show boards, their bottom boards still open. */
+export function stripsOf(
+  model: StripModel,
+  label: Label,
+  shows: readonly number[],
+  shift: Extent | undefined,
+): readonly Sliding[] {
+  const bottoms = label.bottoms.map((b) => model.width[b]!);
+  const [least, most] = [Math.min(...bottoms), Math.max(...bottoms)];
+  const widths = shows.map((i): Extent => {
+    const width = model.width[i]!;
+    return label.alone.has(i) ? [width, width] : [Math.min(width, least), Math.min(width, most)];
+  });
+  return widths.map((width, q) => {
+    return { strip: q, width, before: total(widths.slice(0, q)), after: total(widths.slice(q + 1)), shift };
+  });
 }

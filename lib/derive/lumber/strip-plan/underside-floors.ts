@@ -1,6 +1,6 @@
 import { sideCost } from './flip-costs.ts';
 import type { Label } from './label.ts';
-import type { Extent, Sliding } from './sliding.ts';
+import { type Extent, type Sliding, stripsOf } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 import { bottomLayer, undersideFloor } from './underside-floor.ts';
 
@@ -12,42 +12,30 @@ export class UndersideFloors {
   private readonly model: StripModel;
   private readonly label: Label;
   private readonly shows: readonly number[];
-  private readonly inMiddle: boolean;
-  /** mm that each strip can be wide. */
-  private readonly widths: readonly Extent[];
+  private readonly strips: readonly Sliding[];
   /** Least cost of the sides of the show boards from each strip on, by the side of that one. */
   readonly sides: Float64Array;
   /** Strips of two layers, and how many of them come before each strip. */
   private readonly paired: readonly number[];
   private readonly rank: readonly number[];
-  private fits: Int32Array = new Int32Array(0);
+  /** Bottom boards that fit each strip, as bits. */
+  private readonly fits: Int32Array;
   /** Least cost of each strip with each bottom board, and of the strips to come by set of bottom boards taken; NaN: not yet asked. */
   private readonly wide: Float64Array;
   private readonly rests: Float64Array;
 
-  constructor(model: StripModel, label: Label, shows: readonly number[], inMiddle: boolean) {
+  constructor(model: StripModel, label: Label, shows: readonly number[], shift: Extent | undefined, fits: Int32Array) {
     this.model = model;
     this.label = label;
     this.shows = shows;
-    this.inMiddle = inMiddle;
-    const bottoms = label.bottoms.map((b) => model.width[b]!);
-    const [least, most] = [Math.min(...bottoms), Math.max(...bottoms)];
-    this.widths = shows.map((i) => {
-      const width = model.width[i]!;
-      return label.alone.has(i) ? [width, width] : [Math.min(width, least), Math.min(width, most)];
-    });
+    this.fits = fits;
+    this.strips = stripsOf(model, label, shows, shift);
     this.sides = this.sidesToCome();
     this.paired = [...shows.keys()].filter((q) => !label.alone.has(shows[q]!));
     this.rank = [...shows.keys(), shows.length].map((q) => this.paired.filter((p) => p < q).length);
     const { length } = label.bottoms;
     this.wide = new Float64Array(shows.length * length).fill(Number.NaN);
-    this.rests = new Float64Array(length > MOST_BOTTOMS ? 0 : 2 ** length);
-  }
-
-  /** Sets the bottom boards that fit each strip, as bits. */
-  open(fits: Int32Array): void {
-    this.fits = fits.slice();
-    this.rests.fill(Number.NaN);
+    this.rests = new Float64Array(length > MOST_BOTTOMS ? 0 : 2 ** length).fill(Number.NaN);
   }
 
   /** The bottom board (by its bit) of a strip. */
@@ -82,22 +70,16 @@ export class UndersideFloors {
     const at = q * label.bottoms.length + bit;
     if (Number.isNaN(this.wide[at]!)) {
       const width = Math.min(model.width[shows[q]!]!, model.width[label.bottoms[bit]!]!);
-      this.wide[at] = this.bottom(bit, this.strip(q, [width, width]));
+      this.wide[at] = this.bottom(bit, { ...this.strips[q]!, width: [width, width] });
     }
     return this.wide[at]!;
-  }
-
-  /** Strip q with a width of its own, wherever those beside it leave it. */
-  strip(q: number, width: Extent = this.widths[q]!): Sliding {
-    const { widths, inMiddle } = this;
-    return { strip: q, width, before: total(widths.slice(0, q)), after: total(widths.slice(q + 1)), inMiddle };
   }
 
   private sidesToCome(): Float64Array {
     const { model, shows } = this;
     const costs = new Float64Array(2 * model.strips + 2);
     for (let q = model.strips - 1; q >= 0; q--) {
-      const strip = this.strip(q);
+      const strip = this.strips[q]!;
       const [f, g] = [costs[2 * q + 2]!, costs[2 * q + 3]!];
       const alike = q === model.strips - 1 ? 0 : model.prices.of.rings;
       costs[2 * q] = sideCost(model, shows[q]!, 0, strip) + Math.min(g, f + alike);
@@ -106,8 +88,3 @@ export class UndersideFloors {
     return costs;
   }
 }
-
-const total = (widths: readonly Extent[]): Extent => [
-  widths.reduce((sum, [least]) => sum + least, 0),
-  widths.reduce((sum, [, most]) => sum + most, 0),
-];
