@@ -1,8 +1,7 @@
 import type { Board } from '../../../model/records.ts';
 import type { Mm } from '../../../units/mm.ts';
 import { blankWidth, canServe, usableWidth } from './strip-model.ts';
-import type { StripPlan } from './strip-plan.ts';
-import type { StripProblem } from './strip-problem.ts';
+import type { StripPin, StripProblem } from './strip-problem.ts';
 import { planStrips } from './strip-search.ts';
 
 /** The least change of one kind that makes a plan possible. */
@@ -28,6 +27,8 @@ export interface StripShortage {
   readonly value: number;
   readonly wanted: number;
   readonly mends: readonly StripMend[];
+  /** Of several pinned boards, those that would each have to be left open by themselves; absent when pins are not what fails. */
+  readonly freed?: readonly string[];
 }
 
 /** Changes are tried in sixteenths of an inch for thickness, in half inches for width. */
@@ -37,13 +38,25 @@ const MOST_STEPS = 16;
 /** Work for one try (tried: decides nearly all piles of 24 boards). */
 const TRY_WORK = 60_000;
 
+/** A search that stops for a moment after every stretch of work. */
+type Steps<T> = Generator<void, T>;
+
 /** Looks for what is missing; undefined when a plan is found after all. A try that stays undecided counts as no plan. */
 export function explainInfeasible(problem: StripProblem): StripShortage | undefined {
-  if (firstPlan(problem)) return undefined;
+  const steps = explainSteps(problem);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same in steps, since many plans have to be tried. */
+export function* explainSteps(problem: StripProblem): Steps<StripShortage | undefined> {
+  if (yield* hasPlan(problem)) return undefined;
   const { settings, boards, pins = [] } = problem;
   const serving = boards.filter((board) => canServe(board, problem));
   const layers = settings.layers === 'two' ? 2 : 1;
-  const mends = mendsOf(problem);
+  const mends = yield* mendsOf(problem);
   const wanted = layers * settings.strips;
   if (serving.length < wanted) return { what: 'boards too few', value: serving.length, wanted, mends };
   const blank = blankWidth(problem);
@@ -51,13 +64,22 @@ export function explainInfeasible(problem: StripProblem): StripShortage | undefi
   if (narrowest > blank) return { what: 'least width', value: blank, wanted: narrowest, mends };
   const most = widest(serving, problem, layers);
   if (most < blank) return { what: 'width', value: most, wanted: blank, mends };
-  if (pins.length > 0 && firstPlan({ ...problem, pins: [] }))
-    return { what: 'pins', value: pins.length, wanted: 0, mends };
-  if (settings.seamOnCenterLine && firstPlan(withSettings(problem, { seamOnCenterLine: false }))) {
-    return { what: 'seam', value: 0, wanted: 1, mends };
+  const does = (change: StripMend['change']): boolean => mends.some((mend) => mend.change === change);
+  if (does('without the pins')) {
+    return { what: 'pins', value: pins.length, wanted: 0, mends, freed: yield* freedPins(problem, pins) };
   }
+  if (does('seam off the center line')) return { what: 'seam', value: 0, wanted: 1, mends };
   const center = problem.centerThickness;
-  return { what: 'thickness', value: center - thinnerBy(problem), wanted: center, mends };
+  return { what: 'thickness', value: center - (yield* thinnerBy(problem)), wanted: center, mends };
+}
+
+/** Pins without any one of which there is a plan. */
+function* freedPins(problem: StripProblem, pins: readonly StripPin[]): Steps<string[]> {
+  const freed: string[] = [];
+  for (const { mark } of pins) {
+    if (yield* hasPlan({ ...problem, pins: pins.filter((pin) => pin.mark !== mark) })) freed.push(mark);
+  }
+  return freed;
 }
 
 /** mm that the widest strips can cover: wide boards on wide boards. */
@@ -69,11 +91,14 @@ function widest(boards: readonly Board[], problem: StripProblem, layers: number)
 }
 
 /** Any plan: what it costs does not matter. */
-function firstPlan(problem: StripProblem): StripPlan | undefined {
+function* hasPlan(problem: StripProblem): Steps<boolean> {
   const search = planStrips(problem);
   let status = search.status;
-  while (!status.plan && !status.done && status.work < TRY_WORK) status = search.advance(2_000);
-  return status.plan;
+  while (!status.plan && !status.done && status.work < TRY_WORK) {
+    status = search.advance(2_000);
+    yield;
+  }
+  return status.plan !== undefined;
 }
 
 const withSettings = (problem: StripProblem, settings: Partial<StripProblem['settings']>): StripProblem => ({
@@ -82,16 +107,16 @@ const withSettings = (problem: StripProblem, settings: Partial<StripProblem['set
 });
 
 /** The least step that makes a plan possible; undefined when none of the steps does. */
-function leastStep(step: Mm, changed: (by: Mm) => StripProblem | undefined): Mm | undefined {
-  const serves = (count: number): boolean => {
+function* leastStep(step: Mm, changed: (by: Mm) => StripProblem | undefined): Steps<Mm | undefined> {
+  function* serves(count: number): Steps<boolean> {
     const problem = changed(count * step);
-    return problem !== undefined && firstPlan(problem) !== undefined;
-  };
-  if (!serves(MOST_STEPS)) return undefined;
+    return problem !== undefined && (yield* hasPlan(problem));
+  }
+  if (!(yield* serves(MOST_STEPS))) return undefined;
   let [none, some] = [0, MOST_STEPS];
   while (some - none > 1) {
     const middle = (none + some) >> 1;
-    if (serves(middle)) some = middle;
+    if (yield* serves(middle)) some = middle;
     else none = middle;
   }
   return some * step;
@@ -102,45 +127,58 @@ const thinner = (problem: StripProblem) => (by: Mm) =>
     ? undefined
     : { ...problem, centerThickness: problem.centerThickness - by };
 
-const thinnerBy = (problem: StripProblem): Mm => leastStep(SIXTEENTH / 4, thinner(problem)) ?? MOST_STEPS * SIXTEENTH;
+function* thinnerBy(problem: StripProblem): Steps<Mm> {
+  return (yield* leastStep(SIXTEENTH / 4, thinner(problem))) ?? MOST_STEPS * SIXTEENTH;
+}
 
-function mendsOf(problem: StripProblem): StripMend[] {
+function* mendsOf(problem: StripProblem): Steps<StripMend[]> {
   const { settings, pins = [] } = problem;
   const mends: StripMend[] = [];
   const add = (change: StripMend['change'], by?: Mm, mark?: string): void =>
     void mends.push({ change, ...(by === undefined ? {} : { by }), ...(mark === undefined ? {} : { mark }) });
-  if (pins.length > 0 && firstPlan({ ...problem, pins: [] })) add('without the pins');
-  if (settings.seamOnCenterLine && firstPlan(withSettings(problem, { seamOnCenterLine: false }))) {
+  if (pins.length > 0 && (yield* hasPlan({ ...problem, pins: [] }))) add('without the pins');
+  if (settings.seamOnCenterLine && (yield* hasPlan(withSettings(problem, { seamOnCenterLine: false })))) {
     add('seam off the center line');
   }
-  if (firstPlan(withSettings(problem, { strips: settings.strips + 1 }))) add('one strip more');
-  if (settings.strips > 1 && firstPlan(withSettings(problem, { strips: settings.strips - 1 }))) add('one strip less');
-  const thin = leastStep(SIXTEENTH, thinner(problem));
+  for (const [change, strips] of [
+    ['one strip more', settings.strips + 1],
+    ['one strip less', settings.strips - 1],
+  ] as const) {
+    if (strips > 0 && (yield* hasPlan(withSettings(problem, { strips })))) add(change);
+  }
+  const thin = yield* leastStep(SIXTEENTH, thinner(problem));
   if (thin !== undefined) add('top thinner on the center line', thin);
-  const narrow = leastStep(HALF_INCH, (by) =>
+  const narrow = yield* leastStep(HALF_INCH, (by) =>
     by < problem.width ? { ...problem, width: problem.width - by } : undefined,
   );
   if (narrow !== undefined) add('top narrower', narrow);
   for (const change of ['board thicker', 'board wider'] as const) {
-    const found = oneBoard(problem, change);
+    const found = yield* oneBoard(problem, change);
     if (found) add(change, found.by, found.mark);
   }
   return mends;
 }
 
-/** The board that needs the least change by itself; of boards that need as much, the first by mark. */
-function oneBoard(
+/**
+ * The board that needs the least change by itself; of boards that need as much, the first by mark. A board for which the greatest
+ * change does not do needs no smaller one tried.
+ */
+function* oneBoard(
   problem: StripProblem,
   change: 'board thicker' | 'board wider',
-): { by: Mm; mark: string } | undefined {
-  const marks = problem.boards.map(({ mark }) => mark).sort((a, b) => (a < b ? -1 : 1));
-  for (const steps of [1, 2, 4]) {
-    for (const mark of marks) {
-      const by = steps * SIXTEENTH * (change === 'board wider' ? 4 : 1);
-      if (firstPlan(changed(problem, mark, change, by))) return { by, mark };
-    }
+): Steps<{ by: Mm; mark: string } | undefined> {
+  const step = SIXTEENTH * (change === 'board wider' ? 4 : 1);
+  let marks = problem.boards.map(({ mark }) => mark).sort((a, b) => (a < b ? -1 : 1));
+  let found: { by: Mm; mark: string } | undefined;
+  for (const count of [4, 2, 1]) {
+    const by = count * step;
+    const serving: string[] = [];
+    for (const mark of marks) if (yield* hasPlan(changed(problem, mark, change, by))) serving.push(mark);
+    if (serving.length === 0) return found;
+    found = { by, mark: serving[0]! };
+    marks = serving;
   }
-  return undefined;
+  return found;
 }
 
 const changed = (

@@ -1,13 +1,17 @@
-import type { Flip } from './faces.ts';
-import type { Sliding } from './sliding.ts';
+import { placesOf, type Sliding } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 import { showLayer, undersideFloor } from './underside-floor.ts';
 
-/** What a side of a show board costs at least over its better side, with its underside wherever the strip comes to lie. */
-export function sideCost(model: StripModel, i: number, flip: Flip, strip: Sliding): number {
-  const { showCost } = model;
-  const over = showCost[2 * i + flip]! - Math.min(showCost[2 * i]!, showCost[2 * i + 1]!);
-  return over + undersideFloor(model, showLayer(model, i, flip), strip);
+/** What each side of a show board costs at least over its better side, with its underside wherever the strip comes to lie. */
+export function sideCosts(model: StripModel, i: number, strip: Sliding): readonly [up: number, down: number] {
+  const [up, down] = [model.showCost[2 * i]!, model.showCost[2 * i + 1]!];
+  const least = Math.min(up, down);
+  if (model.boards[i]!.defects.length === 0) return [up - least, down - least];
+  const places = placesOf(model, strip, model.width[i]!);
+  return [
+    up - least + undersideFloor(model, showLayer(model, i, 0), places),
+    down - least + undersideFloor(model, showLayer(model, i, 1), places),
+  ];
 }
 
 /**
@@ -25,7 +29,7 @@ export class FlipCosts {
   }
 
   /** Lays board i into strip j, after all strips before; its two sides cost so much. Answers the least so far. */
-  lay(j: number, up: number, down: number): number {
+  lay(j: number, [up, down]: readonly [up: number, down: number]): number {
     const { upTo } = this;
     const alike = j === 0 ? 0 : this.model.prices.of.rings;
     const [f, g] = [upTo[2 * j]!, upTo[2 * j + 1]!];

@@ -49,38 +49,40 @@ export function judge(
     bottoms += bottomUnderside(model, arrangement, seams, j);
     if (prices.of.undersideDefects * bottoms > most) return undefined;
   }
-  const shows = arrangement.shows.map((_, j) => FLIPS.map((f) => showUnderside(model, arrangement, seams, j, f)));
-  const costs = arrangement.shows.map((i, j) =>
-    FLIPS.map((f) => model.showCost[2 * i + f]! + prices.of.undersideDefects * shows[j]![f]!),
-  );
+  const shows = new Float64Array(2 * strips);
+  const costs = new Float64Array(2 * strips);
+  for (let j = 0; j < strips; j++) {
+    for (const flip of FLIPS) {
+      const area = showUnderside(model, arrangement, seams, j, flip);
+      shows[2 * j + flip] = area;
+      costs[2 * j + flip] = model.showCost[2 * arrangement.shows[j]! + flip]! + prices.of.undersideDefects * area;
+    }
+  }
   const flips = bestFlips(costs, prices.of.rings);
   const reserves = arrangement.shows.map((_, j) => reserveOf(model, row.spare[j]!, seams[j]!, seams[j + 1]!));
-  const undersideDefects = flips.reduce((sum, flip, j) => sum + shows[j]![flip]!, bottoms);
+  const undersideDefects = flips.reduce<number>((sum, flip, j) => sum + shows[2 * j + flip]!, bottoms);
   const terms = termsOf(model, arrangement, { row, reserve: slid.reserve, flips, undersideDefects });
   const value = costOf(model, terms, arrangement, flips);
   if (!Number.isFinite(value)) return undefined;
   return { arrangement, seams, reserves, reserve: slid.reserve, flips, terms, value };
 }
 
-/** Flips of least cost, neighbors alike costing extra: a programme over two states; the first flip wins ties. */
-function bestFlips(costs: readonly (readonly number[])[], alike: number): Flip[] {
-  const total = costs.map(() => [0, 0]);
-  const from: Flip[][] = costs.map(() => [0, 0]);
-  costs.forEach((cost, j) => {
-    for (const flip of FLIPS) {
-      const other: Flip = flip === 0 ? 1 : 0;
-      const before = j === 0 ? [0, 0] : total[j - 1]!;
-      const turn = before[other]!;
-      const stay = before[flip]! + (j === 0 ? 0 : alike);
-      from[j]![flip] = turn <= stay ? other : flip;
-      total[j]![flip] = Math.min(turn, stay) + cost[flip]!;
-    }
-  });
-  const flips: Flip[] = new Array(costs.length).fill(0);
-  let flip: Flip = total.at(-1)![0]! <= total.at(-1)![1]! ? 0 : 1;
-  for (let j = costs.length - 1; j >= 0; j--) {
+/** Flips of least cost (two numbers a strip), neighbors alike costing extra: a programme over two states; the first flip wins ties. */
+function bestFlips(costs: Float64Array, alike: number): Flip[] {
+  const strips = costs.length / 2;
+  const total = costs.slice();
+  for (let j = 1; j < strips; j++) {
+    const [up, down] = [total[2 * j - 2]!, total[2 * j - 1]!];
+    total[2 * j]! += Math.min(down, up + alike);
+    total[2 * j + 1]! += Math.min(up, down + alike);
+  }
+  const flips: Flip[] = new Array(strips).fill(0);
+  let flip: Flip = total[2 * strips - 2]! <= total[2 * strips - 1]! ? 0 : 1;
+  for (let j = strips - 1; j >= 0; j--) {
     flips[j] = flip;
-    flip = from[j]![flip]!;
+    if (j === 0) break;
+    const other: Flip = flip === 0 ? 1 : 0;
+    if (total[2 * j - 2 + other]! <= total[2 * j - 2 + flip]! + alike) flip = other;
   }
   return flips;
 }

@@ -1,4 +1,4 @@
-import { FlipCosts, sideCost } from './flip-costs.ts';
+import { FlipCosts, sideCosts } from './flip-costs.ts';
 import { type Effort, type Incumbent, improve } from './incumbent.ts';
 import { judge } from './judge.ts';
 import type { Label } from './label.ts';
@@ -144,7 +144,7 @@ export class Pairing {
     const middle = this.stripOf(j, width, right);
     this.off[j + 1] = this.row === 'off' ? this.offAfter(j, middle) : undefined;
     const strip = { ...middle, shift: this.shiftFrom(j + 1, this.mask) };
-    this.flips.lay(j, sideCost(model, show, 0, strip), sideCost(model, show, 1, strip));
+    this.flips.lay(j, sideCosts(model, show, strip));
     this.under[j + 1] = this.under[j]! + (bit < 0 ? 0 : this.floors.bottom(bit, strip));
     const reserve = this.leastReserve(this.atLeast(j + 1));
     const inner = Math.max(0, this.edges[j]! - model.half, right - model.half);
@@ -162,7 +162,15 @@ export class Pairing {
   private stripOf(j: number, width: number, right: number): Sliding {
     const before = this.edges[j]!;
     const rest = this.row === 'any' ? 0 : this.narrowestRest();
-    return { strip: j, width: [width, width], before: [before, before], after: [rest, right], shift: MIDDLE };
+    const laid = before + width;
+    return {
+      strip: j,
+      width: [width, width],
+      before: [before, before],
+      after: [rest, right],
+      total: [laid + rest, laid + right],
+      shift: MIDDLE,
+    };
   }
 
   private offAfter(j: number, strip: Sliding): Off | undefined {

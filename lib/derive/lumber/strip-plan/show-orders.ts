@@ -1,4 +1,4 @@
-import { FlipCosts, sideCost } from './flip-costs.ts';
+import { FlipCosts, sideCosts } from './flip-costs.ts';
 import type { Effort, Incumbent } from './incumbent.ts';
 import type { Label } from './label.ts';
 import { Matching } from './matching.ts';
@@ -147,9 +147,10 @@ class OrderSearch {
       width: [narrowest, widest],
       before: [0, before],
       after: [0, this.broad - before - widest],
+      total: [0, this.broad],
       shift: undefined,
     };
-    return this.flips.lay(j, sideCost(model, i, 0, strip), sideCost(model, i, 1, strip));
+    return this.flips.lay(j, sideCosts(model, i, strip));
   }
 
   /**

@@ -46,8 +46,11 @@ function highest({ half, strips, problem }: StripModel, j: number): number {
 }
 
 /** All seams of a slid row, left edge first. */
-export const seamsAt = (model: StripModel, edges: Float64Array, start: number): Float64Array =>
-  Float64Array.from({ length: model.strips + 1 }, (_, j) => seamAt(model, edges, start, j));
+export function seamsAt(model: StripModel, edges: Float64Array, start: number): Float64Array {
+  const seams = new Float64Array(model.strips + 1);
+  for (let j = 0; j <= model.strips; j++) seams[j] = seamAt(model, edges, start, j);
+  return seams;
+}
 
 /** The reserve of strip j between its seams. */
 export const reserveOf = (model: StripModel, spare: number, from: number, to: number): number =>

@@ -92,6 +92,7 @@ class Search implements StripSearch {
     }
     if (this.annealing === undefined) {
       this.labels.step();
+      this.polishBest();
       return;
     }
     this.annealing.advance(CHUNK);

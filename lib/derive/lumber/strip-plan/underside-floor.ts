@@ -3,7 +3,7 @@ import { leastArea, type Stretches } from './defect-areas.ts';
 import type { Flip } from './faces.ts';
 import type { Lying } from './lying.ts';
 import { MM2_PER_DM2 } from './prices.ts';
-import { placesOf, type Sliding, type StripPart } from './sliding.ts';
+import type { StripPart } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 
 /** A board in its strip. */
@@ -28,12 +28,11 @@ export function bottomLayer(model: StripModel, board: number, show: number): Lay
   return { board, flip: undefined, stretches: model.stretches[board]!, top };
 }
 
-/** What a board costs at least by its defects on the underside, wherever its strip comes to lie. */
-export function undersideFloor(model: StripModel, layer: Layer, strip: Sliding): number {
+/** What a board costs at least by its defects on the underside, its strip lying in any of some places. */
+export function undersideFloor(model: StripModel, layer: Layer, places: readonly StripPart[]): number {
   const price = model.prices.of.undersideDefects;
   const { board, flip } = layer;
-  if (price === 0 || model.boards[board]!.defects.length === 0) return 0;
-  const places = placesOf(model, strip, model.width[board]!);
+  if (price === 0) return 0;
   let least = Number.POSITIVE_INFINITY;
   for (const way of model.lying[board]!) {
     if (flip !== undefined && way.flip !== flip) continue;

@@ -1,6 +1,6 @@
-import { sideCost } from './flip-costs.ts';
+import { sideCosts } from './flip-costs.ts';
 import type { Label } from './label.ts';
-import { type Extent, type Sliding, stripsOf } from './sliding.ts';
+import { type Extent, placesOf, type Sliding, stripsOf } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 import { bottomLayer, undersideFloor } from './underside-floor.ts';
 
@@ -41,7 +41,10 @@ export class UndersideFloors {
   /** The bottom board (by its bit) of a strip. */
   bottom(bit: number, strip: Sliding): number {
     const board = this.label.bottoms[bit]!;
-    return undersideFloor(this.model, bottomLayer(this.model, board, this.shows[strip.strip]!), strip);
+    const { model } = this;
+    if (model.boards[board]!.defects.length === 0) return 0;
+    const places = placesOf(model, strip, model.width[board]!);
+    return undersideFloor(model, bottomLayer(model, board, this.shows[strip.strip]!), places);
   }
 
   /** The strips from q on, the bottom boards of `taken` being used up: the cheapest way to give each one of its own. */
@@ -82,8 +85,9 @@ export class UndersideFloors {
       const strip = this.strips[q]!;
       const [f, g] = [costs[2 * q + 2]!, costs[2 * q + 3]!];
       const alike = q === model.strips - 1 ? 0 : model.prices.of.rings;
-      costs[2 * q] = sideCost(model, shows[q]!, 0, strip) + Math.min(g, f + alike);
-      costs[2 * q + 1] = sideCost(model, shows[q]!, 1, strip) + Math.min(f, g + alike);
+      const [up, down] = sideCosts(model, shows[q]!, strip);
+      costs[2 * q] = up + Math.min(g, f + alike);
+      costs[2 * q + 1] = down + Math.min(f, g + alike);
     }
     return costs;
   }
