@@ -16,7 +16,12 @@ export function smallProblem(seed: number): StripProblem {
     scarceFrom: pick(random, [40, 50.8]),
     preference: {
       mode: 'weighted',
-      weights: { ...STRIP_WEIGHTS, symmetry: pick(random, [0, 0, 0.5]), tone: pick(random, [20, 20, 0]) },
+      weights: {
+        ...STRIP_WEIGHTS,
+        symmetry: pick(random, [0, 0, 0.5]),
+        tone: pick(random, [20, 20, 0]),
+        undersideDefects: pick(random, [1, 20]),
+      },
     },
   };
   const pile = randomPile({ seed, boards, strips, thinner: -pick(random, [-2, 4, 8, 18]), settings });

@@ -1,5 +1,6 @@
 import type { Board } from '../../../model/records.ts';
 import type { Mm } from '../../../units/mm.ts';
+import { undersideShown } from './check-underside.ts';
 import type { BoardPlace, StripPlace, StripPlan } from './strip-plan.ts';
 import type { StripProblem } from './strip-problem.ts';
 
@@ -32,7 +33,7 @@ const SAME = 1e-6;
 
 /**
  * Goes over a finished plan board by board, from the problem alone: it shares nothing with the search. Widths, thickness at the
- * inner edge of every strip, the defects on the show face, marks and pins.
+ * inner edge of every strip, the defects on both faces, marks and pins.
  */
 export function checkStripPlan(problem: StripProblem, plan: StripPlan): PlanFault[] {
   const faults: PlanFault[] = [];
@@ -40,13 +41,11 @@ export function checkStripPlan(problem: StripProblem, plan: StripPlan): PlanFaul
   const used = new Set<string>();
   plan.strips.forEach((strip, index) => {
     for (const place of placesOf(strip)) {
-      const board = boards.get(place.mark);
       const add = (what: PlanFault['what'], value: number, limit: number): void =>
         void faults.push({ what, strip: index + 1, value, limit, mark: place.mark });
       if (used.has(place.mark)) add('board used twice', 2, 1);
       used.add(place.mark);
-      if (board === undefined) add('unknown board', 0, 1);
-      else checkBoard(problem, strip, board, place, add);
+      checkBoard(problem, boards, strip, place, add);
     }
     faults.push(...stripFaults(problem, strip, index + 1, boards));
   });
@@ -57,11 +56,27 @@ const placesOf = (strip: StripPlace): BoardPlace[] => [strip.show, ...(strip.bot
 
 type Add = (what: PlanFault['what'], value: number, limit: number) => void;
 
-function checkBoard(problem: StripProblem, strip: StripPlace, board: Board, place: BoardPlace, add: Add): void {
+function checkBoard(
+  problem: StripProblem,
+  boards: ReadonlyMap<string, Board>,
+  strip: StripPlace,
+  place: BoardPlace,
+  add: Add,
+): void {
+  const board = boards.get(place.mark);
+  if (board === undefined) {
+    add('unknown board', 0, 1);
+    return;
+  }
   if (place.startsAt < -SAME || place.startsAt + problem.length > board.length + SAME) {
     add('board too short', board.length - place.startsAt, problem.length);
   }
   if (strip.ripWidth > board.width + SAME) add('strip wider than its board', strip.ripWidth, board.width);
+  const show = boards.get(strip.show.mark);
+  const skim = problem.settings.cleanUp / 2;
+  const top = (place === strip.show ? 0 : (show?.thickness ?? 0)) - skim;
+  const under = undersideShown(problem, strip, board, place, top);
+  if (Math.abs(under - place.undersideDefects) > SAME) add('figure of defects', place.undersideDefects, under);
   if (place !== strip.show) return;
   const shown = shownOn(problem, board, place);
   if (Math.abs(shown - place.shownDefects) > SAME) add('figure of defects', place.shownDefects, shown);
