@@ -4,13 +4,11 @@ import { judge } from './judge.ts';
 import type { Label } from './label.ts';
 import { Matching } from './matching.ts';
 import { mostReserve } from './most-reserve.ts';
+import { RowRange } from './row-range.ts';
 import { reachOf, type ShowOrder } from './show-orders.ts';
-import { type Extent, type RowSlide, type Sliding, stripsOf } from './sliding.ts';
+import type { RowSlide, Sliding } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
-import { canCross, farther, type Off, offFor, type ThinStrips, thinStrips } from './thin-strips.ts';
 import { UndersideFloors } from './underside-floors.ts';
-
-const MIDDLE: Extent = [0, 0];
 
 /**
  * Looks for a plan cheaper than the incumbent among all pairings of an order of show boards with bottom boards, strip by strip
@@ -38,10 +36,7 @@ export class Pairing {
   private readonly wideBottoms: readonly number[];
   /** Least cost of the underside of the strips before each. */
   private readonly under: Float64Array;
-  /** What may be too thin in the middle; how far the row slides for the strips laid before each, undefined when none is too thin. */
-  private readonly thin: ThinStrips;
-  private readonly off: (Off | undefined)[] = [undefined];
-  private readonly crosses: boolean;
+  private readonly range: RowRange;
   private readonly placed: Uint8Array;
   private readonly taken: Uint8Array;
   private mask = 0;
@@ -71,10 +66,9 @@ export class Pairing {
     const reserve = this.leastReserve(order.cost - order.boards);
     const possible = reserve !== undefined && this.canGoOn(0, reserve);
     const fits = this.fits.slice();
-    this.crosses = canCross(model, stripsOf(model, label, shows, undefined));
-    this.thin = thinStrips(model, label, shows, fits);
-    this.floors = new UndersideFloors(model, label, shows, this.shiftFrom(0, 0), fits);
-    this.least = possible && this.mayLieSo(0) ? order.boards + this.atLeast(0) : Number.POSITIVE_INFINITY;
+    this.range = new RowRange(model, label, shows, row, fits);
+    this.floors = new UndersideFloors(model, label, shows, this.range.shift(0, 0), fits);
+    this.least = possible && this.range.isPossible(0, 0) ? order.boards + this.atLeast(0) : Number.POSITIVE_INFINITY;
   }
 
   /** Goes through the pairings that begin with given bottom boards (by their bit; -1: none). False when the effort ran out. */
@@ -100,7 +94,7 @@ export class Pairing {
       return true;
     }
     const reserve = this.leastReserve(this.atLeast(j));
-    if (reserve === undefined || !this.mayLieSo(j) || !this.canGoOn(j, reserve)) return true;
+    if (reserve === undefined || !this.range.isPossible(j, this.mask) || !this.canGoOn(j, reserve)) return true;
     // The fits of deeper strips are written over on the way down: keep what is needed of this one.
     const fits = this.single[j] ? 0 : this.fits[j]!;
     this.placed[this.order.shows[j]!] = 1;
@@ -141,16 +135,16 @@ export class Pairing {
     this.bottoms[j] = bottom;
     this.edges[j + 1] = this.edges[j]! + width;
     this.spare[j] = model.thick[show]! + (bottom < 0 ? 0 : model.thick[bottom]!) - model.base;
-    const middle = this.stripOf(j, width, right);
-    this.off[j + 1] = this.row === 'off' ? this.offAfter(j, middle) : undefined;
-    const strip = { ...middle, shift: this.shiftFrom(j + 1, this.mask) };
+    const anywhere = this.stripOf(j, width, right);
+    const stays = this.range.lay(j, anywhere, this.spare[j]!);
+    const strip = { ...anywhere, shift: this.range.shift(j + 1, this.mask) };
     this.flips.lay(j, sideCosts(model, show, strip));
     this.under[j + 1] = this.under[j]! + (bit < 0 ? 0 : this.floors.bottom(bit, strip));
     const reserve = this.leastReserve(this.atLeast(j + 1));
     const inner = Math.max(0, this.edges[j]! - model.half, right - model.half);
     const wide = this.edges[j + 1]! + right >= 2 * model.half - 1e-9;
     const thick = reserve !== undefined && this.spare[j]! + model.slope * inner >= reserve - 1e-9;
-    const whole = wide && thick ? this.next(j + 1) : true;
+    const whole = wide && thick && stays ? this.next(j + 1) : true;
     if (bottom >= 0) {
       this.taken[bottom] = 0;
       this.mask &= ~(1 << bit);
@@ -158,7 +152,7 @@ export class Pairing {
     return whole;
   }
 
-  /** Strip j, the row in the middle, the strips before it being laid, at most `right` mm of strips after it. */
+  /** Strip j wherever the row lies, the strips before it being laid, at most `right` mm of strips after it. */
   private stripOf(j: number, width: number, right: number): Sliding {
     const before = this.edges[j]!;
     const rest = this.row === 'any' ? 0 : this.narrowestRest();
@@ -169,34 +163,8 @@ export class Pairing {
       before: [before, before],
       after: [rest, right],
       total: [laid + rest, laid + right],
-      shift: MIDDLE,
+      shift: undefined,
     };
-  }
-
-  private offAfter(j: number, strip: Sliding): Off | undefined {
-    const before = this.off[j];
-    const own = offFor(this.model, strip, this.spare[j]!);
-    return before && own ? farther(before, own) : (before ?? own);
-  }
-
-  /** How far the row may lie off the middle, the strips before j being laid with the bottom boards of `taken`. */
-  private shiftFrom(j: number, taken: number): Extent | undefined {
-    if (this.row === 'middle') return MIDDLE;
-    if (this.row === 'any' || this.crosses) return undefined;
-    let most: Off = this.off[j] ?? MIDDLE;
-    for (let q = j; q < this.model.strips; q++) if (this.mayBeThin(q, taken)) most = farther(most, this.thin.off[q]!);
-    return [-most[0], most[1]];
-  }
-
-  private mayBeThin(q: number, taken: number): boolean {
-    return (this.single[q] ? this.thin.bits[q]! : this.thin.bits[q]! & ~taken) !== 0;
-  }
-
-  /** A row lies off the middle only where a strip is too thin for that. */
-  private mayLieSo(j: number): boolean {
-    if (this.row !== 'off' || this.off[j] !== undefined) return true;
-    for (let q = j; q < this.model.strips; q++) if (this.mayBeThin(q, this.mask)) return true;
-    return false;
   }
 
   /** mm that the strips not yet paired can cover at least: wide boards on narrow boards. */
