@@ -71,11 +71,17 @@ const STRIDE_GROWTH = 1.4;
 const STRETCH_STATES = 100_000;
 /** Bounds are sums in different orders: stretches overlap by this part, so that no label falls between two of them. */
 const ROUNDING = 1e-9;
-/** Work of a table, and states walked through in a unit of work (an order looked at; measured roughly). */
-const TABLE_WORK = 40;
-const ORDER_WORK = 100;
-const PAIRING_WORK = 20;
-const STATES_PER_WORK = 2;
+/**
+ * Work of things, in units of about a microsecond: a step of raising a bound, opening a span, a label, a board placed on the way
+ * to the bound of its orders, a pairing begun, a place looked at; and states walked through in a unit (measured roughly, 24 boards).
+ */
+const RAISE_WORK = 100;
+const OPEN_WORK = 400;
+const LABEL_WORK = 30;
+const ORDER_WORK = 1;
+const PAIRING_WORK = 100;
+const PLACE_WORK = 3;
+const STATES_PER_WORK = 4;
 
 /**
  * Best first over everything that is still possible, each with a lower bound of its cost: spans of tone and reserve, boards
@@ -151,7 +157,7 @@ export class LabelSearch {
   }
 
   private pushSpan(span: Span, start: readonly number[], steps: number): void {
-    this.work += TABLE_WORK;
+    this.work += RAISE_WORK * steps;
     const { bound, multipliers } = this.relaxation.raise(span, start, this.ceiling, steps);
     if (bound === Number.POSITIVE_INFINITY) return;
     this.hint = multipliers;
@@ -166,7 +172,7 @@ export class LabelSearch {
       this.pushSpan({ ...span, high: middle }, multipliers, HALVED_STEPS);
       return;
     }
-    this.work += TABLE_WORK;
+    this.work += OPEN_WORK;
     const { table, fixed } = this.relaxation.table(span, multipliers);
     const requirements = this.relaxation.requirements(span);
     this.heap.push({
@@ -223,8 +229,8 @@ export class LabelSearch {
     const name = `${label.shows.join()}|${[...label.alone].join()}`;
     const known = this.orders.get(name);
     if (known !== undefined && (known.cost < known.limit || known.limit >= limit)) return known.cost;
-    const cost = orderBound(this.model, label, limit);
-    this.work += ORDER_WORK;
+    const { cost, placed } = orderBound(this.model, label, limit);
+    this.work += ORDER_WORK * placed;
     this.orders.set(name, { cost, limit });
     return cost;
   }
@@ -234,7 +240,7 @@ export class LabelSearch {
       this.orderLabel(entry, entry.label);
       return;
     }
-    this.work++;
+    this.work += LABEL_WORK;
     const label = this.labelFor(entry);
     if (!label) return;
     const { model } = this;
@@ -249,7 +255,7 @@ export class LabelSearch {
     const { first, key } = entry;
     const effort = this.effort(first);
     const orders = showOrders(this.model, label, first, this.incumbent, effort);
-    this.work += effort.spent;
+    this.work += PLACE_WORK * effort.spent;
     if (orders === undefined) {
       for (const i of label.shows) if (!first.includes(i)) this.heap.push({ ...entry, first: [...first, i] });
       return;
@@ -263,8 +269,8 @@ export class LabelSearch {
 
   private takeOrder(entry: OrderEntry): void {
     const { label, order, row, pairing, first } = entry;
-    this.work += PAIRING_WORK;
     if (pairing === undefined) {
+      this.work += PAIRING_WORK;
       const opened = new Pairing(this.model, label, order, row, this.incumbent);
       const key = Math.max(entry.key, opened.least);
       if (key < this.ceiling) this.heap.push({ ...entry, key, pairing: opened });
@@ -272,7 +278,7 @@ export class LabelSearch {
     }
     const effort = this.effort(first);
     const whole = pairing.search(first, effort);
-    this.work += effort.spent;
+    this.work += PLACE_WORK * effort.spent;
     if (whole) return;
     for (const choice of pairing.choices(first.length)) this.heap.push({ ...entry, first: [...first, choice] });
   }

@@ -4,16 +4,17 @@ import type { StripModel } from './strip-model.ts';
 /**
  * The least that the order of a set of show boards costs: tone steps, flips beyond each board's better side, and reserve missing
  * because a strip lies too far in. Below each show board lies the thickest and widest of all other boards, so the bound holds
- * for every label with these show boards. Answers at most `enough`.
+ * for every label with these show boards. Answers at most `enough`, and the boards placed on the way.
  */
-export function orderBound(model: StripModel, label: Label, enough: number): number {
+export function orderBound(model: StripModel, label: Label, enough: number): { cost: number; placed: number } {
   const bound = new OrderBound(model, label, enough);
   bound.place(0, 0, 0, Number.POSITIVE_INFINITY);
-  return bound.least;
+  return { cost: bound.least, placed: bound.placed };
 }
 
 class OrderBound {
   least: number;
+  placed = 0;
   private readonly model: StripModel;
   private readonly shows: readonly number[];
   private readonly used: Uint8Array;
@@ -59,6 +60,7 @@ class OrderBound {
       const left = Math.min(reserve, this.spare[i]! + model.slope * inner);
       if (left < -1e-9) continue;
       const step = j === 0 ? 0 : Math.abs(this.steps[i]! - this.steps[this.order[j - 1]!]!);
+      this.placed++;
       this.flip(j, i);
       this.used[i] = 1;
       const cost = tone + step + this.toneToCome(i) + this.flipped(j + 1) + this.missing(left);
