@@ -148,6 +148,15 @@ function totals({ total, top }: BuyingList): string[][] {
       price: money(total.price),
       remarks: 'the two sums differ: a loss of 30 % asks for 42.9 % more, not for 30 %',
     }),
+    ...(total.enough
+      ? [
+          cellsOf({
+            row: 'visits',
+            feet: feet(total.enough.in80),
+            remarks: `of all classes together, in whole boards; ${feet(total.enough.in50)} in 50, ${feet(total.enough.in95)} in 95`,
+          }),
+        ]
+      : []),
     ...(top.boardFeet > 0
       ? [
           cellsOf({

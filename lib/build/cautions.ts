@@ -1,4 +1,4 @@
-import { formatNumber } from '../units/format-length.ts';
+import { formatMass } from '../units/format-load.ts';
 import type { Caution } from '../writers/findings-html.ts';
 import { derivedNumbers } from './derived.ts';
 import type { Job } from './job.ts';
@@ -13,7 +13,7 @@ export const ADVICE: Caution = {
 
 /** What the papers warn of besides the findings: the limits of the checks, and what happens in shop and use. */
 export function cautions(job: Job): readonly Caution[] {
-  const mass = formatNumber(Math.ceil(derivedNumbers(job).mass), 0);
+  const say = (kg: number, rounding?: 'up'): string => formatMass(kg, job.design.units, rounding);
   return [
     ADVICE,
     {
@@ -48,14 +48,14 @@ export function cautions(job: Job): readonly Caution[] {
     {
       title: 'Lifting',
       text:
-        `The piece weighs about ${mass} kg. Two people together lift about two thirds of what they lift one by one, three ` +
+        `The piece weighs about ${say(derivedNumbers(job).mass, 'up')}. Two people together lift about two thirds of what they lift one by one, three ` +
         'about half, and less on steps and slopes. For more, carry the top by itself, slide it on edge, or use a trolley.',
     },
     {
       title: 'Proof by the maker',
       text:
-        'Before it leaves the shop: load the top with 100 kg, spread out; rock it; push level at the top with the force ' +
-        'of 30 kg. Look for gaps in the joints. Tighten the screws again after a week.',
+        `Before it leaves the shop: load the top with ${say(100)}, spread out; rock it; push level at the top with the force ` +
+        `of ${say(30)}. Look for gaps in the joints. Tighten the screws again after a week.`,
     },
   ];
 }

@@ -4,6 +4,7 @@ import type { Size } from '../model/part.ts';
 import { formatInches, formatMm, formatNumber, type UnitSystem } from '../units/format-length.ts';
 import { speciesById } from '../wood/species-list.ts';
 import type { TextColumn } from '../writers/table-text.ts';
+import { roughSize } from './rough-size.ts';
 
 /** A table as text cells: for a terminal and for CSV. */
 export interface Table {
@@ -58,8 +59,15 @@ export function cutListTable(list: CutList, units: UnitSystem): Table {
 /** The boards of a row, by the marks of its pieces: `P1 4; P2 4`. */
 export type BoardsOfPieces = ReadonlyMap<string, string>;
 
-/** For spreadsheets: the same with both systems side by side, board feet, and the board of each piece where it is known. */
-export function cutListCsv(list: CutList, boards?: BoardsOfPieces): { header: string[]; rows: string[][] } {
+/**
+ * For spreadsheets: the same with both systems side by side, board feet, and the board of each piece where it is known. A rough
+ * size is one size: rounded up in the units of the design, and told in both.
+ */
+export function cutListCsv(
+  list: CutList,
+  units: UnitSystem,
+  boards?: BoardsOfPieces,
+): { header: string[]; rows: string[][] } {
   const heads = (kind: string, unit: string): string[] =>
     ['thickness', 'width', 'length'].map((size) => `${kind} ${size} (${unit})`);
   return {
@@ -78,18 +86,19 @@ export function cutListCsv(list: CutList, boards?: BoardsOfPieces): { header: st
       ...heads('finished', 'mm'),
       ...heads('rough', 'mm'),
     ],
-    rows: list.rows.map((row) => csvRow(row, boards)),
+    rows: list.rows.map((row) => csvRow(row, units, boards)),
   };
 }
 
-function csvRow(r: CutListRow, boards?: BoardsOfPieces): string[] {
+function csvRow(r: CutListRow, units: UnitSystem, boards?: BoardsOfPieces): string[] {
   const mm = (value: number): string => formatNumber(value, 3);
+  const rough = (value: number): number => roughSize(value, units);
   return [
     marksText(r.marks),
     r.name,
     `${r.quantity}`,
     ...sizes(r.finished, (v) => finishedText(v, 'in')),
-    ...sizes(r.rough, (v) => roughText(v, 'in')),
+    ...sizes(r.rough, (v) => roughText(rough(v), 'in')),
     speciesById(r.wood).name,
     lumberText(r),
     ...(boards ? [boardText(r, boards)] : []),
@@ -97,7 +106,7 @@ function csvRow(r: CutListRow, boards?: BoardsOfPieces): string[] {
     formatNumber(r.boardFeetRough, 3),
     r.notes.join('; '),
     ...sizes(r.finished, mm),
-    ...sizes(r.rough, mm),
+    ...sizes(r.rough, (v) => mm(rough(v))),
   ];
 }
 

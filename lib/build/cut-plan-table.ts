@@ -6,8 +6,8 @@ import type { LumberPlan } from './lumber-plan.ts';
 
 /** Every board that is opened: its cuts in their order, the parts that come out of it, what is left. */
 export function cutPlanTable({ cuts }: LumberPlan, units: UnitSystem): Table {
-  const fine = (mm: Mm): string =>
-    units === 'in' ? formatInches(mm, { denominator: 32, mark: '' }) : formatMm(mm, 0, 'nearest', '');
+  // Whole steps of the rule in the units of the design: exact there, and not rounded off in the others.
+  const fine = (mm: Mm): string => (units === 'in' ? formatInches(mm, { mark: '' }) : formatMm(mm, 1, 'nearest', ''));
   const right = (head: string) => ({ head, align: 'right' }) as const;
   return {
     columns: [

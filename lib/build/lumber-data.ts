@@ -1,4 +1,6 @@
 import type { LumberPlan } from './lumber-plan.ts';
+import type { MilledPlan } from './milled-plan.ts';
+import type { StripsFound } from './search-strips.ts';
 
 /** The lumber of a job for other programs: lengths in mm, infinite bounds left out. */
 export function lumberData({ buying, tally, strips, cuts, stopped }: LumberPlan): object {
@@ -7,10 +9,31 @@ export function lumberData({ buying, tally, strips, cuts, stopped }: LumberPlan)
     stopped,
     buying: { zones: zones.map(({ lumber, ...rest }) => ({ lumber: lumber.id, ...rest })), ...list },
     ...(tally ? { tally } : {}),
-    ...(strips ? { strips: finite(strips.status) } : {}),
+    ...(strips ? { strips: stripsData(strips) } : {}),
     cuts: cuts.map(({ job: { wood, lumber, costIn }, progress }) => ({ wood, lumber, costIn, ...finite(progress) })),
   };
 }
+
+/** The same for boards as they came out, with the strips as measured and what moves. */
+export function milledData({ boards, plan, before, moved, recut }: MilledPlan): object {
+  const [was, is] = [before.strips?.status.plan, plan.strips?.status.plan];
+  return {
+    ...lumberData(plan),
+    milled: {
+      boards,
+      ...(before.strips ? { before: stripsData(before.strips) } : {}),
+      ...(moved ? { moved } : {}),
+      recut,
+      ...(was && is ? { dearer: is.value - was.value } : {}),
+    },
+  };
+}
+
+const stripsData = ({ status, stopped, shortage }: StripsFound): object => ({
+  ...finite(status),
+  ...(stopped ? { stopped } : {}),
+  ...(shortage ? { shortage } : {}),
+});
 
 /** Without the numbers that JSON cannot say, and without the count of work, which tells nothing of the plan. */
 const finite = (record: object): object =>

@@ -1,16 +1,17 @@
 import { csv } from '../writers/csv.ts';
 import { json } from '../writers/json.ts';
 import { billTable } from './bill-table.ts';
+import { boardsOfPieces } from './boards-of-pieces.ts';
 import { cutListCsv } from './cut-list-table.ts';
 import { forcedField, SPITE } from './forced.ts';
 import type { Job } from './job.ts';
-import { boardsOfPieces, paperPlan } from './lumber-plan.ts';
+import { paperPlan } from './lumber-plan.ts';
 import { type Files, textFile } from './output.ts';
 
 export async function listFiles(job: Job): Promise<Files> {
   const { title, revision, date, units } = job.design;
-  const boards = job.records.boards ? boardsOfPieces(await paperPlan(job)) : undefined;
-  const list = cutListCsv(job.cutList, boards);
+  const boards = job.records.boards ? boardsOfPieces(await paperPlan(job), job.nominal) : undefined;
+  const list = cutListCsv(job.cutList, units, boards);
   const bill = billTable(job.bill, units);
   const head = { schema: 1, title, revision, date, ...forcedField(job) };
   const warning = job.forced.length > 0 ? SPITE : undefined;

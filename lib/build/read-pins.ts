@@ -25,8 +25,9 @@ export function readPins(
   const issues: Issue[] = [];
   for (const entry of entries) {
     const pin = readPin(entry);
-    if (pin && !pins.some(({ mark }) => mark === pin.mark)) pins.push(pin);
-    else issues.push(wrong(entry, from, pin ? `board ${pin.mark} stands twice` : HOW));
+    const because = pin ? whyNot(pin, pins) : HOW;
+    if (pin && because === undefined) pins.push(pin);
+    else issues.push(wrong(entry, from, because));
   }
   return { pins, issues };
 }
@@ -44,7 +45,12 @@ function readPin(entry: string): StripPin | undefined {
   return pin;
 }
 
-const wrong = (given: string, from: string, because: string): Issue => ({
+function whyNot({ mark, strip }: StripPin, pins: readonly StripPin[]): string | undefined {
+  if (pins.some((other) => other.mark === mark)) return `board ${mark} stands twice`;
+  return strip === 0 ? 'strips are counted from the left edge, and the first is 1' : undefined;
+}
+
+const wrong = (given: string, from: string, because: string | undefined): Issue => ({
   code: 'unreadable',
   path: 'lumber.pinned',
   given,

@@ -10,6 +10,7 @@ import type { TableText } from '../records/table-text.ts';
 import { defineLumberWishes } from '../shop/lumber-wishes.ts';
 import type { Design } from './design.ts';
 import { topOf, topSize, tryFit } from './measured-top.ts';
+import { pinIssues } from './pin-issues.ts';
 import { readPins } from './read-pins.ts';
 
 /** Tables that a maker keeps beside a design, as text; absent when there are none. */
@@ -30,31 +31,23 @@ export function readRecords<F extends Fields>(
   { stations, boards }: RecordTexts,
 ): RecordsOutcome {
   const underside: RecordsOutcome = stations ? readUnderside(design, values, stations) : { records: {} };
-  const bought = boards ? readBoards(boards) : undefined;
+  const bought = boards ? readBoards(boards, design.units) : undefined;
   const issues = [
     ...(underside.issues ?? []),
     ...(bought?.issues ?? []),
-    ...(bought?.boards ? strayPins(design, bought.boards) : []),
+    ...(bought?.boards ? wrongPins(design, values, bought.boards) : []),
   ];
   if (issues.length > 0) return { issues };
   return { records: { ...underside.records, ...(bought?.boards ? { boards: bought.boards } : {}) } };
 }
 
-/** Boards that the design settles by hand, and that the table does not have. */
-function strayPins<F extends Fields>({ lumber }: Design<F>, boards: readonly Board[]): Issue[] {
-  const options = boards.map(({ mark }) => mark);
-  return readPins(defineLumberWishes(lumber).pinned)
-    .pins.filter(({ mark }) => !options.includes(mark))
-    .map(({ mark }) => ({
-      code: 'not-an-option',
-      path: 'lumber.pinned',
-      given: mark,
-      from: 'the design file',
-      unit: '',
-      via: 'file',
-      options,
-      because: 'no other boards are in boards.csv',
-    }));
+/** Boards that the design settles by hand, as far as they and the piece allow it. */
+function wrongPins<F extends Fields>(design: Design<F>, values: ValuesOf<F>, boards: readonly Board[]): Issue[] {
+  const wishes = defineLumberWishes(design.lumber);
+  const { pins } = readPins(wishes.pinned);
+  if (pins.length === 0) return [];
+  const nominal = design.compose(values, design.title);
+  return pinIssues(pins, { boards, wishes, nominal, units: design.units });
 }
 
 function readUnderside<F extends Fields>(design: Design<F>, values: ValuesOf<F>, table: TableText): RecordsOutcome {
@@ -65,7 +58,7 @@ function readUnderside<F extends Fields>(design: Design<F>, values: ValuesOf<F>,
     const because = `${nominal.title} has no top whose underside could be measured`;
     return { issues: [inTable('the table', from, { code: 'broken-table', because })] };
   }
-  const { underside, issues } = readStations(table, topSize(nominal, top));
+  const { underside, issues } = readStations(table, topSize(nominal, top), design.units);
   if (issues) return { issues };
   const fit = tryFit(nominal, underside);
   if (!('surface' in fit)) return { issues: fit.map((one) => noFitIssue(one, from, design.units)) };

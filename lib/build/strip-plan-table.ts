@@ -4,6 +4,7 @@ import type { Tally } from '../derive/lumber/tally.ts';
 import { formatInches, formatMm, formatNumber, type UnitSystem } from '../units/format-length.ts';
 import type { Mm } from '../units/mm.ts';
 import type { Table } from './cut-list-table.ts';
+import { areaText } from './term-words.ts';
 
 const fine = (mm: Mm, units: UnitSystem): string =>
   units === 'in' ? formatInches(mm, { mark: '' }) : formatMm(mm, 1, 'nearest', '');
@@ -14,8 +15,11 @@ const lies = ({ mark, faceUp, barkUp, turned }: BoardPlace): string[] => [
   mark,
   faceUp,
   barkUp ? 'up' : 'down',
-  turned ? 'far end first' : 'reference end first',
+  endFirst(turned),
 ];
+
+/** Which end of a board lies at the reference end of the top. */
+export const endFirst = (turned: boolean): string => (turned ? 'far end first' : 'reference end first');
 
 /** Which board goes where, from the left edge to the right as one looks down on the show face. */
 export function stripPlanTable({ strips }: StripPlan, units: UnitSystem): Table {
@@ -36,6 +40,8 @@ export function stripPlanTable({ strips }: StripPlan, units: UnitSystem): Table 
       right(`rip off (${units})`),
       { head: 'under board' },
       { head: 'its face up' },
+      { head: 'it lies' },
+      right(`it starts at (${units})`),
       { head: 'remarks' },
     ],
     rows: strips.map(({ from, to, ripWidth, thickness, reserve, show, bottom }, k) => [
@@ -50,7 +56,9 @@ export function stripPlanTable({ strips }: StripPlan, units: UnitSystem): Table 
       fine(show.ripOff, units),
       bottom?.mark ?? '',
       bottom?.faceUp ?? '',
-      show.shownDefects > 0.005 ? `${formatNumber(show.shownDefects, 2)} dm2 of defects show` : '',
+      bottom ? endFirst(bottom.turned) : '',
+      bottom ? fine(bottom.startsAt, units) : '',
+      show.shownDefects > 0.005 ? `${areaText(show.shownDefects, units)} of defects show` : '',
     ]),
   };
 }

@@ -4,6 +4,7 @@ import { VERDICT_MARKS } from '../derive/what-if/verdict-marks.ts';
 import { isNow, type Trial, type WhatIf } from '../derive/what-if/what-if.ts';
 import type { Finding } from '../model/finding.ts';
 import { worst } from '../model/finding.ts';
+import { massLook } from '../model/finding-number.ts';
 import { formatNumber, type UnitSystem } from '../units/format-length.ts';
 import type { TextColumn } from '../writers/table-text.ts';
 
@@ -41,7 +42,7 @@ export function whatIfTable(result: WhatIf, units: UnitSystem, all = false): Wha
     lead: [{ head: '' }, ...result.axes.map(({ path }) => ({ head: path.replace('.', '.\n') })), { head: 'verdict' }],
     columns: [
       ...numbers(troubled),
-      { head: 'mass\nkg', align: 'right' },
+      { head: `mass\n${massLook(units).unit}`, align: 'right' },
       { head: 'board feet\nrough', align: 'right' },
       ...numbers(well),
     ],
@@ -65,7 +66,7 @@ function rowOf(
     columns.map((column) => cellText(column, column.cells[k], units));
   return {
     lead: [mark, ...steps, worst(trial.findings)],
-    cells: [...cells(troubled), formatNumber(trial.mass, 1), formatNumber(trial.boardFeet, 1), ...cells(well)],
+    cells: [...cells(troubled), massLook(units).bare(trial.mass), formatNumber(trial.boardFeet, 1), ...cells(well)],
   };
 }
 

@@ -10,6 +10,7 @@ export const DIM_PREFIX: { readonly [K in DimType]: string } = {
   angular: '',
   radius: 'R',
   diameter: '\u00d8',
+  running: '',
 };
 
 /** A length as it is lettered on a drawing: `13 3/8"`, `340`, or `13 3/8" (340)`. */

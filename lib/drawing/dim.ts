@@ -67,5 +67,18 @@ export interface Diameter extends DimBase {
   readonly placement?: 'inside' | 'outside';
 }
 
-export type Dim = Linear | Aligned | Angular | Radius | Diameter;
+/** How far a place is from a datum along one axis, told at the place: no dimension line, a line leads out to the text. */
+export interface Running extends DimBase {
+  readonly type: 'running';
+  /** Anywhere on the datum. */
+  readonly from: Pt;
+  /** The place. */
+  readonly to: Pt;
+  /** 0 measures along x, 1 along y. */
+  readonly axis: 0 | 1;
+  /** Start, bend and end of the line; the text stands beyond its end, on the side away from its start. */
+  readonly line: readonly [Pt, Pt, Pt];
+}
+
+export type Dim = Linear | Aligned | Angular | Radius | Diameter | Running;
 export type DimType = Dim['type'];

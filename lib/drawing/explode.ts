@@ -3,6 +3,7 @@ import type { Dim, DimType } from './dim.ts';
 import type { Exploded } from './exploded.ts';
 import { explodeLinear } from './linear-dim.ts';
 import { explodeRadial } from './radial-dim.ts';
+import { explodeRunning } from './running-dim.ts';
 import type { Style } from './style.ts';
 
 const LAYOUTS: { readonly [K in DimType]: (dim: Extract<Dim, { type: K }>, style: Style) => Exploded } = {
@@ -11,6 +12,7 @@ const LAYOUTS: { readonly [K in DimType]: (dim: Extract<Dim, { type: K }>, style
   angular: explodeAngular,
   radius: explodeRadial,
   diameter: explodeRadial,
+  running: explodeRunning,
 };
 
 /**

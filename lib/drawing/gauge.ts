@@ -8,7 +8,7 @@ const TALL = 2 * ROW;
 const APART = 0.8;
 const WORDS = 1.9;
 
-/** What the bars take along their length, words included, mm. */
+/** What the bars take along their length, words included, mm; our convention. */
 export const GAUGE_LENGTH = 116;
 
 type PointOf = (along: Mm, across: Mm) => Pt;

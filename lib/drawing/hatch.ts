@@ -13,7 +13,7 @@ export interface HatchLook {
 /** 45 degrees (ISO 128-50, from memory); the spacing is common practice, no source. */
 export const HATCH: HatchLook = { angle: 45, spacing: 2.5 };
 
-/** A stretch shorter than this is no line, paper mm. */
+/** A stretch shorter than this is no line, paper mm; our convention. */
 const SHORT = 0.05;
 
 /** Slanting lines over an area with holes, even-odd; model mm. Lines of one angle lie on one raster over the whole sheet. */
@@ -29,8 +29,9 @@ export function hatch(loops: readonly (readonly Pt[])[], style: Style, look: Hat
     for (let i = 0; i + 1 < stops.length; i += 2) {
       const [from, to] = [stops[i]!, stops[i + 1]!];
       if (to - from < SHORT * style.scale) continue;
-      const on = (s: number): Pt => along(along([0, 0], across, k * step), ahead, s);
-      lines.push({ kind: 'poly', layer: LAYERS.HATCH, points: [on(from), on(to)], closed: false });
+      const foot = along([0, 0], across, k * step);
+      const points = [along(foot, ahead, from), along(foot, ahead, to)];
+      lines.push({ kind: 'poly', layer: LAYERS.HATCH, points, closed: false });
     }
   }
   return lines;

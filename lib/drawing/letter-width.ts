@@ -18,7 +18,7 @@ const BOLD = widths(
   '52 84 89 73 89 84 55 89 92 42 42 87 42 137 92 88 89 89 63 71 61 92 80 120 81 80 70 56 78 56 81',
 );
 
-/** Of a character outside the table: as wide as the widest small letter but m and w. */
+/** Of a character outside the table: as wide as the widest small letter but m and w; our convention. */
 const OTHER = 0.92;
 
 const FIRST = ' '.codePointAt(0)!;

@@ -36,7 +36,11 @@ function atScale(plan: SheetPlan, heading: SheetHeading, scale: number): Sheet |
   const { paper, lengths, piece } = heading;
   const look = plan.look ?? ((system) => PART_LOOK[system]);
   const style: Style = { ...DEFAULT_STYLE, scale, lengths: look(lengths) };
-  const { entities, area, strip } = sheetFrame(plan.title, { ...heading, lengths: style.lengths.system }, scale);
+  const { entities, area, strip } = sheetFrame(
+    plan.title,
+    { ...heading, lengths: style.lengths.system, unscaled: plan.unscaled ?? false },
+    scale,
+  );
   const content = plan.draw({ heading, style, area, strip });
   if (!content) return undefined;
   if (!isOnPaper(content, style, heading)) return undefined;

@@ -26,6 +26,12 @@ const DIMS: { readonly [K in DimType]: (dim: Extract<Dim, { type: K }>, to: Move
   }),
   radius: (dim, to) => ({ ...dim, center: to(dim.center), on: to(dim.on) }),
   diameter: (dim, to) => ({ ...dim, center: to(dim.center), on: to(dim.on) }),
+  running: (dim, to) => ({
+    ...dim,
+    from: to(dim.from),
+    to: to(dim.to),
+    line: [to(dim.line[0]), to(dim.line[1]), to(dim.line[2])],
+  }),
 };
 
 /** A mark or a dimension, shifted; model mm. What a dimension measures stays the same. */

@@ -16,6 +16,7 @@ export interface SheetFrame {
 /** Between frame and content, paper mm: common practice, no source. */
 const CLEAR: Mm = 5;
 
+/** Heights of a warning, the first that fits: the series of ISO 3098-1. From line to line in heights: our convention. */
 const WARNING_HEIGHTS = [3.5, 2.5, 1.8] as const;
 const LEADING = 1.6;
 

@@ -30,6 +30,8 @@ export interface SheetHeading extends SetHeading {
   /** From 1. */
   readonly sheet: number;
   readonly of: number;
+  /** Nothing on it is drawn to a scale. */
+  readonly unscaled?: boolean;
 }
 
 /** Where the content of a sheet may go at one scale; model mm, the lower left corner of the paper is the origin. */
@@ -50,6 +52,8 @@ export interface SheetPlan {
   readonly title: string;
   /** Scales to try, largest first; those of the paper when left out. */
   readonly scales?: readonly number[];
+  /** A sheet of words and tables alone; the title block names no scale. */
+  readonly unscaled?: boolean;
   /** How lengths look; to 1/32 in or 0.1 mm when left out. */
   readonly look?: (lengths: LengthLook['system']) => LengthLook;
   /** Everything on it but frame and title block, or undefined when it does not fit at this scale. */

@@ -10,7 +10,10 @@ const ARM = 5;
 const RING = 2.5;
 const NUMBER = 2;
 
-/** Where along a seam its two crosses are wanted, in shares of the part that only these two sheets show. */
+/**
+ * Where along a seam its two crosses are wanted, in shares of the part that only these two sheets show; our
+ * convention.
+ */
 const SHARES = [0.2, 0.15, 0.25, 0.1, 0.3, 0.35, 0.4] as const;
 
 /** A place on the middle line of an overlap, shown by both sheets. */
@@ -50,8 +53,8 @@ function onSeam({ min, max }: Box, axis: 0 | 1, across: number, lines: readonly 
 }
 
 /**
- * Half the width of an arm, and how far its ends lean, mm: arms are areas with slanting ends, since lines and upright areas are
- * shifted to whole dots on their way to paper.
+ * Half the width of an arm, and how far its ends lean, mm: arms are areas with slanting ends, since lines and upright
+ * areas are shifted to whole dots on their way to paper; our convention.
  */
 const HALF = 0.125;
 const LEAN = 0.2;

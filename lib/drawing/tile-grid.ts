@@ -9,7 +9,7 @@ export const OVERLAP = 15;
 /** From the edge of the paper to all that is printed, mm: 1/2 in, which office printers reach (common practice, no source). */
 export const EDGE = 12.7;
 
-/** Room for the bars at the left and below, and for the words above, mm. */
+/** Room for the bars at the left and below, and for the words above, mm; our convention. */
 const STRIP = { bars: 9, words: 8 } as const;
 
 export interface Sheet {

@@ -23,6 +23,7 @@ interface Cell {
   readonly row: 0 | 1 | 2;
 }
 
+/** Room for the sign of the projection, and the widths of the cells beside it: our convention; they add up to 180 mm. */
 const SYMBOL: Mm = 26;
 
 const LENGTHS: { readonly [L in SheetHeading['lengths']]: string } = { in: 'inches', mm: 'mm', both: 'inches (mm)' };
@@ -41,11 +42,18 @@ const cells = (title: string, scale: number, of: SheetHeading): readonly Cell[] 
   { label: 'number', value: of.number, left: SYMBOL + 92, width: 32, row: 1 },
   { label: 'revision', value: of.revision, left: SYMBOL + 124, width: 30, row: 1 },
   { label: 'date', value: of.date, left: SYMBOL, width: 32, row: 0 },
-  { label: 'scale', value: scaleText(scale, of.paper.set), left: SYMBOL + 32, width: 60, row: 0 },
+  {
+    label: 'scale',
+    value: of.unscaled ? 'none' : scaleText(scale, of.paper.set),
+    left: SYMBOL + 32,
+    width: 60,
+    row: 0,
+  },
   { label: 'lengths', value: LENGTHS[of.lengths], left: SYMBOL + 92, width: 32, row: 0 },
   { label: 'sheet', value: `${of.sheet} of ${of.of}`, left: SYMBOL + 124, width: 30, row: 0 },
 ];
 
+/** From a border to lettering, our convention; heights of labels and values, the series of ISO 3098-1; paper mm. */
 const PAD: Mm = 1.5;
 const LABEL: Mm = 1.8;
 const VALUES = [3.5, 2.5, 1.8] as const;

@@ -47,6 +47,8 @@ export interface Board {
   readonly mark: string;
   /** mm, the least of what was measured. */
   readonly thickness: Mm;
+  /** mm, what it was before it came out thinner than that. */
+  readonly milledFrom?: Mm;
   /** mm at the corners, as far as they were measured: reference end near and far edge, far end near and far edge. */
   readonly corners?: readonly [Mm, Mm, Mm, Mm];
   readonly width: Mm;

@@ -20,7 +20,7 @@ export function parseAssignment(argument: string, option = '--set'): Assignment 
   const path = argument.slice(0, Math.max(at, 0)).trim();
   if (path) return { override: { path, text: argument.slice(at + 1), from } };
   const because = at < 0 ? 'there is no = in it' : 'there is no path before the =';
-  const via = option === '--vary' ? option : undefined;
+  const via = option === '--vary' || option === '--milled' ? option : undefined;
   return { issue: { code: 'not-an-assignment', path: '', given: argument, from, unit: '', because, via } };
 }
 

@@ -48,7 +48,7 @@ export interface Issue {
   /** A value as text that would be accepted. */
   readonly try?: string | undefined;
   /** How a value is given: by an option of the command line, a line in the file, or a row of a table; default `--set`. */
-  readonly via?: '--set' | '--vary' | 'file' | 'table' | undefined;
+  readonly via?: '--set' | '--vary' | '--milled' | 'file' | 'table' | undefined;
   /** What it must be, in words, where no kind of parameter says it. */
   readonly expected?: string | undefined;
   readonly didYouMean?: string | undefined;

@@ -17,7 +17,9 @@ const SENTENCES: { readonly [K in IssueCode]: Sentence } = {
           issue.because,
           issue.try && `try ${setOption(issue.path, issue.try, issue.via)}`,
         ]
-      : [`${quoted(issue)} is no assignment; write path=value`, issue.because],
+      : issue.via === '--milled'
+        ? [`${quoted(issue)} does not say which board came out how thick; write mark=thickness`, ...end(issue)]
+        : [`${quoted(issue)} is no assignment; write path=value`, issue.because],
   unknown: (issue) => [
     `there is no parameter ${oneLine(issue.path)}`,
     ...meant(issue),
@@ -111,6 +113,7 @@ function end(issue: Issue): readonly (string | undefined)[] {
 const TRIES: { readonly [V in NonNullable<Issue['via']>]: (path: string, text: string) => string } = {
   '--set': setOption,
   '--vary': (path, text) => setOption(path, text, '--vary'),
+  '--milled': (path, text) => setOption(path.replace(/^board /, ''), text, '--milled'),
   file: fieldLine,
   table: (_, text) => text,
 };

@@ -3,13 +3,14 @@ import type { Issue } from '../params/issue.ts';
 import { readLength } from '../params/read-length.ts';
 import { readQuantity } from '../params/read-number.ts';
 import { bad, good, type Reading } from '../params/reading.ts';
+import type { UnitSystem } from '../units/format-length.ts';
 import type { Mm } from '../units/mm.ts';
 import { type RowReader, rowReader } from './cell.ts';
 import { type CsvText, readCsv } from './csv.ts';
 import { readDefects, readTone } from './read-defects.ts';
 import { readOption } from './read-option.ts';
 import { type ColumnPlaces, readColumns } from './table-columns.ts';
-import { cellIssue, inTable } from './table-issue.ts';
+import { cellIssue, inTable, type TableOf } from './table-issue.ts';
 import type { TableText } from './table-text.ts';
 
 /** The boards at hand, or all that is wrong with the table. */
@@ -32,12 +33,22 @@ const COLUMNS = [
 ] as const;
 type Column = (typeof COLUMNS)[number];
 
-const SPEC = { all: COLUMNS, needed: ['mark', 'width', 'length'] } as const;
+const SPEC = {
+  all: COLUMNS,
+  needed: ['mark', 'width', 'length'],
+  either: { names: ['thickness', ...CORNERS], words: 'thickness or the four corners t1, t2, t3, t4' },
+} as const;
 
 const length =
   (min: Mm, max: Mm, what: string) =>
   (text: string): Reading<Mm> =>
     readLength({ min, max, because: `no board is ${what} than that` }, text);
+
+const EXAMPLE = {
+  thickness: { in: '2 in', mm: '50 mm' },
+  width: { in: '5 1/2 in', mm: '140 mm' },
+  length: { in: '88 in', mm: '2240 mm' },
+} as const;
 
 // Limits that only a slip of the pen passes: our convention.
 const READ = {
@@ -60,44 +71,55 @@ const quantity = (unit: string, max: number, text: string): Reading<number> =>
  * Thickness is the least; in its place may stand the corners t1 and t2 (reference end, near and far edge), t3 and t4 (far
  * end). Only mark, thickness, width and length must be there. Everything wrong is told at once.
  */
-export function readBoards({ text, from }: TableText): BoardsOutcome {
+export function readBoards({ text, from }: TableText, units: UnitSystem): BoardsOutcome {
   const table = readCsv(text);
   const broken = (path: string, because: string): Issue => inTable(path, from, { code: 'broken-table', because });
   const issues: Issue[] = table.faults.map(({ line, because }) => broken(`line ${line}`, because));
   if (!table.header) issues.push(broken('the table', 'there is no row in it that names the columns'));
-  const boards = boardsOf(table, from, issues);
+  const boards = boardsOf(table, { from, units }, issues);
   return issues.length > 0 ? { issues } : { boards };
 }
 
-function boardsOf({ header, rows }: CsvText, from: string, issues: Issue[]): Board[] {
+function boardsOf({ header, rows }: CsvText, table: TableOf, issues: Issue[]): Board[] {
   if (!header) return [];
-  const { places, issues: named } = readColumns<Column>(header, SPEC, from);
-  const wrong = [...named, ...thicknessColumns(places, `line ${header.line}`, from)];
+  const { from } = table;
+  const { places, meant, issues: named } = readColumns<Column>(header, SPEC, from);
+  const wrong = [...named, ...thicknessColumns(places, meant, `line ${header.line}`, from)];
   issues.push(...wrong);
-  if (wrong.length > 0) return [];
-  const columns = { places, count: header.cells.length, from };
+  // A column too many keeps nobody from reading the others.
+  const known = SPEC.needed.every((name) => places.has(name));
+  if (!known || places.has('thickness') === CORNERS.every((name) => places.has(name))) return [];
+  const columns = { ...table, places, count: header.cells.length };
   const marks = new Map<string, number>();
   return rows.flatMap((row): Board[] => {
     const before = issues.length;
-    const board = boardOf(rowReader(row, columns, issues), places.has('t1'), marks, from, issues);
+    const board = boardOf(rowReader(row, columns, issues), places.has('t1'), marks, table, issues);
     return board && issues.length === before ? [board] : [];
   });
 }
 
+/** The thickness of a board, within what boards can be. */
+export const readThickness = (text: string): Reading<Mm> => READ.thickness(text);
+
 /** Thickness once: the least, or the four corners. */
-function thicknessColumns(places: ColumnPlaces<Column>, path: string, from: string): Issue[] {
+function thicknessColumns(
+  places: ColumnPlaces<Column>,
+  meant: ReadonlySet<string>,
+  path: string,
+  from: string,
+): Issue[] {
   const corners = CORNERS.filter((name) => places.has(name));
   const one = places.has('thickness');
   if (one && corners.length > 0) {
     const because = 'thickness and t1 to t4 say the same thing twice; keep one or the others';
     return [inTable(path, from, { code: 'broken-table', because })];
   }
-  if (one || corners.length === CORNERS.length) return [];
+  if (one || meant.has('thickness') || corners.length === CORNERS.length) return [];
   if (corners.length === 0) {
     const because = 'or the four columns t1, t2, t3 and t4 for the corners';
     return [inTable('thickness', from, { code: 'missing-column', because })];
   }
-  const missing = CORNERS.filter((name) => !places.has(name));
+  const missing = CORNERS.filter((name) => !places.has(name) && !meant.has(name));
   const because = 'thickness is measured at one place or at all four corners';
   return missing.map((name) => inTable(name, from, { code: 'missing-column', because }));
 }
@@ -106,17 +128,17 @@ function boardOf(
   cells: RowReader<Column>,
   byCorners: boolean,
   marks: Map<string, number>,
-  from: string,
+  table: TableOf,
   issues: Issue[],
 ): Board | undefined {
   const mark = cells.need('mark', (text) => readMark(text, marks), '1');
   if (mark !== undefined && !marks.has(mark)) marks.set(mark, cells.line);
-  const corners = byCorners ? CORNERS.map((name) => cells.need(name, READ.thickness, '2 in')) : undefined;
+  const corners = byCorners ? CORNERS.map((name) => cells.need(name, READ.thickness, EXAMPLE.thickness)) : undefined;
   const least = corners
     ? Math.min(...corners.map((t) => t ?? Number.NaN))
-    : cells.need('thickness', READ.thickness, '2 in');
-  const width = cells.need('width', READ.width, '5 1/2 in');
-  const long = cells.need('length', READ.length, '88 in');
+    : cells.need('thickness', READ.thickness, EXAMPLE.thickness);
+  const width = cells.need('width', READ.width, EXAMPLE.width);
+  const long = cells.need('length', READ.length, EXAMPLE.length);
   const moisture = cells.may('moisture', READ.moisture);
   const bark = cells.may('bark', (text): Reading<'A' | 'B'> => readOption(['A', 'B'], text));
   const tone = cells.may('tone', readTone);
@@ -124,7 +146,7 @@ function boardOf(
   // A defect is judged by the size of its board; where that is wrong, by the greatest there may be.
   const size = { length: long ?? 7000, width: width ?? 1200, thickness: least || 160 };
   const { defects, faults } = readDefects(cells.text('defects'), size);
-  issues.push(...faults.map((fault) => cellIssue(cells.line, 'defects', from, fault)));
+  issues.push(...faults.map((fault) => cellIssue(cells.line, 'defects', table, fault)));
   if (mark === undefined || least === undefined || width === undefined || long === undefined) return undefined;
   return {
     row: cells.line,

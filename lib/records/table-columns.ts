@@ -7,6 +7,8 @@ import { inTable } from './table-issue.ts';
 export interface ColumnSpec<C extends string> {
   readonly all: readonly C[];
   readonly needed: readonly C[];
+  /** Columns that say one thing in several ways, one of which is needed, and that in words; whoever reads the table asks for them. */
+  readonly either: { readonly names: readonly C[]; readonly words: string };
   /** Why a name that one might expect is not there, and what does instead. */
   readonly instead?: Readonly<Record<string, string>>;
 }
@@ -16,6 +18,8 @@ export type ColumnPlaces<C extends string> = ReadonlyMap<C, number>;
 
 export interface ColumnsRead<C extends string> {
   readonly places: ColumnPlaces<C>;
+  /** Columns that misspelled names are near to: they are told as unknown, not as missing. */
+  readonly meant: ReadonlySet<string>;
   readonly issues: readonly Issue[];
 }
 
@@ -23,14 +27,14 @@ export interface ColumnsRead<C extends string> {
 export function readColumns<C extends string>(header: CsvRow, spec: ColumnSpec<C>, from: string): ColumnsRead<C> {
   const places = new Map<C, number>();
   const issues: Issue[] = [];
-  const unknown = new Set<string>();
+  const meant = new Set<string>();
   const at = `line ${header.line}`;
   header.cells.forEach((cell, k) => {
     if (cell === '') return;
     const name = spec.all.find((one) => one === cell.toLowerCase());
     if (name === undefined) {
       issues.push(unknownColumn(cell, spec, from, places));
-      unknown.add(nearMiss(cell, spec.all) ?? '');
+      meant.add(nearMiss(cell, spec.all) ?? '');
     } else if (places.has(name)) {
       issues.push(
         inTable(`${at}, ${name}`, from, { code: 'repeated', given: `columns ${places.get(name)! + 1} and ${k + 1}` }),
@@ -39,10 +43,11 @@ export function readColumns<C extends string>(header: CsvRow, spec: ColumnSpec<C
       places.set(name, k);
     }
   });
-  // A name that is merely misspelled is told once, as unknown.
-  const missing = spec.needed.filter((name) => !places.has(name) && !unknown.has(name));
+  // Nothing can be told of columns that are not parted.
+  if (header.cells.some((cell) => otherSeparator(cell))) for (const name of spec.all) meant.add(name);
+  const missing = spec.needed.filter((name) => !places.has(name) && !meant.has(name));
   issues.push(...missing.map((name) => inTable(name, from, { code: 'missing-column', because: headOf(spec) })));
-  return { places, issues };
+  return { places, meant, issues };
 }
 
 function unknownColumn<C extends string>(
@@ -62,7 +67,7 @@ function unknownColumn<C extends string>(
 const otherSeparator = (given: string): string | undefined =>
   /[;\t]/.test(given) ? 'columns are parted by commas' : undefined;
 
-const headOf = <C extends string>({ all, needed }: ColumnSpec<C>): string => {
-  const rest = all.filter((name) => !needed.includes(name));
-  return `the first row names the columns: ${needed.join(', ')}${rest.length > 0 ? `; there may be ${rest.join(', ')}` : ''}`;
+const headOf = <C extends string>({ all, needed, either }: ColumnSpec<C>): string => {
+  const rest = all.filter((name) => !needed.includes(name) && !either.names.includes(name));
+  return `the first row names the columns: ${needed.join(', ')}, and ${either.words}; there may be ${rest.join(', ')}`;
 };

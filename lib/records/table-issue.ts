@@ -1,5 +1,7 @@
 import type { Issue } from '../params/issue.ts';
 import type { Fault } from '../params/reading.ts';
+import type { UnitSystem } from '../units/format-length.ts';
+import { tryIn } from './try-in.ts';
 
 type Rest = Partial<Issue> & Pick<Issue, 'code'>;
 
@@ -16,8 +18,14 @@ export const inTable = (path: string, from: string, rest: Rest): Issue => ({
 /** Where a cell stands. */
 export const cellPath = (line: number, column: string): string => `line ${line}, ${column}`;
 
+/** Which table an issue is of, and the units of its design: what is suggested is in these. */
+export interface TableOf {
+  readonly from: string;
+  readonly units: UnitSystem;
+}
+
 /** An issue from what is wrong with one cell. */
-export function cellIssue(line: number, column: string, from: string, fault: Fault): Issue {
+export function cellIssue(line: number, column: string, { from, units }: TableOf, fault: Fault): Issue {
   const { tries, value: _, ...rest } = fault;
-  return inTable(cellPath(line, column), from, { ...rest, try: tries[0] });
+  return inTable(cellPath(line, column), from, { ...rest, try: tryIn(tries, units) });
 }

@@ -28,7 +28,7 @@ const FIELDS = {
     symmetry: weight('cm of difference between mirrored strips', 0),
   }),
   matchPosts: flag({ label: 'posts of one frame from one board', default: false }),
-  pinned: text({ label: 'boards settled by hand: 3 strip 2; 7 show, A up, turned', default: '', maxLength: 400 }),
+  pinned: text({ label: 'boards settled by hand: 3 strip 2; 7 show, A up, turned', default: '', maxLength: 2000 }),
 };
 
 const GROUPED = { lumber: group('Lumber', FIELDS) };

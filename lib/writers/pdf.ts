@@ -4,6 +4,7 @@ import type { Page } from '../drawing/page.ts';
 import { radians } from '../units/mm.ts';
 import type { Canvas, Stroke } from './pdf/canvas.ts';
 import { drawMarks } from './pdf/draw-marks.ts';
+import { rememberRuns, type Setting } from './pdf/remember-runs.ts';
 import { FRACTION_SLASH, setFractions } from './pdf/set-fractions.ts';
 import { unpackWoff } from './pdf/unpack-woff.ts';
 
@@ -33,7 +34,7 @@ type Doc = PDFKit.PDFDocument;
 /** What pdfkit keeps to itself and this file needs: the catalog, and the face in use as its parser holds it. */
 interface Inner {
   readonly _root: { readonly data: { readonly ViewerPreferences: { readonly data: Record<string, string> } } };
-  readonly _font: {
+  readonly _font: Setting & {
     readonly capHeight: number;
     readonly font: { readonly hasGlyphForCodePoint: (point: number) => boolean };
   };
@@ -63,7 +64,7 @@ export async function writePdf(pages: readonly Page[], info: PdfInfo, fonts: Pdf
   for (const page of pages) {
     doc.addPage({ size: [pointsOf(page, 'width'), pointsOf(page, 'height')], margin: 0 });
     if (pages.length > 1) doc.outline.addItem(page.name);
-    drawMarks(page.marks, canvasOf(doc, page));
+    drawMarks(page.marks, canvasOf(doc, page, fonts));
   }
   doc.end();
   return bytes;
@@ -104,12 +105,15 @@ function collected(doc: Doc): Promise<Uint8Array> {
 /** @throws RangeError naming a character that the face lacks: it would be printed as a box. */
 function useFace(
   doc: Doc,
+  fonts: PdfFonts,
   text: string,
   height: number,
   bold: boolean,
 ): { text: string; features: PDFKit.Mixins.OpenTypeFeatures[] } {
   doc.font(bold ? 'bold' : 'regular');
-  const { capHeight, font } = inner(doc)._font;
+  const face = inner(doc)._font;
+  rememberRuns(face, bold ? fonts.bold : fonts.regular);
+  const { capHeight, font } = face;
   doc.fontSize((height * POINT * 1000) / capHeight);
   const set = setFractions(text);
   for (const character of set) {
@@ -123,7 +127,7 @@ function useFace(
   return { text: set, features: set.includes(FRACTION_SLASH) ? ['frac'] : [] };
 }
 
-function canvasOf(doc: Doc, page: Page): Canvas {
+function canvasOf(doc: Doc, page: Page, fonts: PdfFonts): Canvas {
   const { height: tall } = page;
   const point = ([x, y]: Pt): [number, number] => [x * POINT, (tall - y) * POINT];
   let last: Stroke | undefined;
@@ -146,12 +150,12 @@ function canvasOf(doc: Doc, page: Page): Canvas {
     },
     fill: (rgb) => doc.fill(rgb),
     width(text, height, bold) {
-      const face = useFace(doc, text, height, bold);
+      const face = useFace(doc, fonts, text, height, bold);
       return doc.widthOfString(face.text, face.features.length > 0 ? { features: face.features } : {}) / POINT;
     },
     letter(text, { at, height, rotation, bold, rgb }) {
       if (text === '') return;
-      const face = useFace(doc, text, height, bold);
+      const face = useFace(doc, fonts, text, height, bold);
       const [x, y] = point(at);
       const turned = rotation !== 0;
       if (turned) {

@@ -6,6 +6,7 @@ export interface Options {
   readonly params: string | undefined;
   readonly vary: readonly string[];
   readonly chart: string | undefined;
+  readonly milled: readonly string[];
   readonly out: string | undefined;
   readonly port: string | undefined;
   readonly units: UnitSystem | undefined;
@@ -52,6 +53,12 @@ export const OPTIONS: { readonly [K in OptionName]: OptionSpec } = {
     value: 'file.svg',
     example: '--chart edge.svg',
     summary: 'draws what --vary finds',
+  },
+  milled: {
+    value: 'mark=thickness',
+    example: '--milled "5=1 3/4 in"',
+    repeatable: true,
+    summary: 'what if a board of boards.csv came out of milling at another thickness; may be repeated',
   },
   out: {
     value: 'folder',

@@ -74,6 +74,7 @@ function optionsOf(values: ReadonlyMap<OptionName, readonly string[]>): Options 
     params: last('params'),
     vary: values.get('vary') ?? [],
     chart: last('chart'),
+    milled: values.get('milled') ?? [],
     out: last('out'),
     port: last('port'),
     units: last('units') as UnitSystem | undefined,

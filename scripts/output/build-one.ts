@@ -53,7 +53,7 @@ async function buildRequest(
   const steps = timedSteps(({ name, seconds }) =>
     reporter.progress(`  ${name.padEnd(STEP_WIDTH)} ${secondsText(seconds).padStart(7)}`),
   );
-  const job = await checkedJob({ ref, design, values, shop, records }, steps);
+  const job = await checkedJob({ design, values, shop, records }, steps);
   const blocked = force ? undefined : blockedBy(ref.name, job.findings, strict);
   if (blocked) return blocked;
   const files = await writeBuild(job, { name: ref.name, file: ref.file, out, only, steps });
@@ -63,7 +63,10 @@ async function buildRequest(
 }
 
 /** Nothing is written yet, so there is nothing to tidy up when it is stopped. */
-async function checkedJob({ design, values, shop, records }: Request, steps: TimedSteps): Promise<Job> {
+/** What a job is made of. */
+type Piece = Pick<Request, 'design' | 'values' | 'shop' | 'records'>;
+
+async function checkedJob({ design, values, shop, records }: Piece, steps: TimedSteps): Promise<Job> {
   const release = whenStopped(() => {});
   try {
     const job = await steps.run('assembly', () => makeJob(design, values, shop, records));

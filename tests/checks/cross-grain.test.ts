@@ -46,8 +46,8 @@ describe('pull across the grain of the reading-room table', () => {
     const { where, assumptions, unconfirmed } = pull(READING_ROOM);
     expect(where).toBe('frame-a/bearer');
     expect(assumptions).toEqual([
-      'the mean over 200 mm along the grain at the end of the bearer (our convention)',
-      'working limit 1.75 MPa from a mean strength of 3.86 MPa',
+      'the mean over 7 7/8 in along the grain at the end of the bearer (our convention)',
+      'working limit 254 psi from a mean strength of 560 psi',
     ]);
     expect(unconfirmed).toEqual([
       'elastic ratio E_T/E_L of black cherry',
@@ -62,7 +62,7 @@ describe('pull across the grain', () => {
   it('says so, in inches and in millimetres', () => {
     expect(crossGrain.run(tried('reading-table')).map(words)).toMatchInlineSnapshot(`
       [
-        "look again | top T: where bearer B1 stops, 102 kg on the edge beside it pull the wood across its grain to 92 % of our working limit; up to 80 % is well | top.edgeThickness 1 5/16 in brings 75 % | bearer.length 33 9/16 in brings 80 %",
+        "look again | top T: where bearer B1 stops, 225 lb on the edge beside it pull the wood across its grain to 92 % of our working limit; up to 80 % is well | top.edgeThickness 1 5/16 in brings 75 % | bearer.length 33 9/16 in brings 80 %",
       ]
     `);
     expect(crossGrain.run(tried('study-table', {}, { units: 'mm' })).map(words)).toMatchInlineSnapshot(`

@@ -6,6 +6,7 @@ import { slotTravel } from '../../lib/derive/checks/slot-travel.ts';
 import { looseTenonJoint } from '../../lib/joints/loose-tenon-joint.ts';
 import { composition } from '../../lib/model/composition.ts';
 import { board } from '../../lib/parts/board.ts';
+import { inchesInText } from '../lists/marks-in-text.ts';
 import type { Changes } from '../written.ts';
 import { handContext, words } from './contexts.ts';
 import { flat } from './trial-pieces.ts';
@@ -42,7 +43,7 @@ describe('fixed across the grain', () => {
     expect(found!.limit).toBeCloseTo(3.861, 3);
     expect(found!.unconfirmed).toEqual(['elastic ratio E_T/E_L of black cherry']);
     expect(words(found!)).toMatchInlineSnapshot(
-      `"change it | top T: 3 screws of bearer B1 hold it at places 26 in apart across its grain; in a dry winter (5 %) that strains it by 8.8 MPa, and its wood holds 3.9 across the grain: it splits | let one screw hold and the others travel: a slot for 26 in is 16.2 mm (41/64 in) long"`,
+      `"change it | top T: 3 screws of bearer B1 hold it at places 26 in apart across its grain; in a dry winter (5 %) that strains it by 1271 psi, and its wood holds 560 psi across the grain: it splits | let one screw hold and the others travel: a slot for 26 in is 41/64 in long"`,
     );
   });
 
@@ -50,7 +51,7 @@ describe('fixed across the grain', () => {
     const context = held(BOTH_ENDS, {}, 'meeting-table');
     expect(fixedAcross.run(context).map(words)).toMatchInlineSnapshot(`
       [
-        "change it | top T: 3 screws of upper rail U1 hold it at places 390 mm apart across its grain; in a damp summer (11 %) that strains it by 11.3 MPa, and its wood holds 5.5 across the grain: it buckles, and splits when it dries again | let one screw hold and the others travel: a slot for 390 mm is 15 mm long",
+        "change it | top T: 3 screws of upper rail U1 hold it at places 390 mm apart across its grain; in a damp summer (11 %) that strains it by 11.3 MPa, and its wood holds 5.5 MPa across the grain: it buckles, and splits when it dries again | let one screw hold and the others travel: a slot for 390 mm is 15 mm long",
       ]
     `);
   });
@@ -58,14 +59,14 @@ describe('fixed across the grain', () => {
   it('is content again when the fix is applied, and so is slot travel', () => {
     const context = held(BOTH_ENDS);
     const [found] = fixedAcross.run(context);
-    const [, length] = /slot for 26 in is ([\d.]+) mm/.exec(found!.fixes[0]!)!;
+    const [, length] = /slot for 26 in is (\S+) in/.exec(found!.fixes[0]!)!;
     // The first screw holds; the last one, 26 in from it, gets the slot that the fix names.
     const fixings = context.assembly.fixings
       .filter((f) => BOTH_ENDS.includes(f.id))
       .map((f, k) => (k === 0 ? f : { ...f, hold: 'slotted' as const, fromCenter: 660.4 }));
     const assembly = refitted({ ...context.assembly, fixings }, (f) =>
       f.id === 'a-fixing-5' && f.kind === 'slottedHole' && f.purpose === 'clearance'
-        ? { ...f, length: Number(length), at: [f.at[0] + f.along[0] * 0.41, f.at[1], f.at[2]] }
+        ? { ...f, length: 25.4 * inchesInText(length!), at: [f.at[0] + f.along[0] * 0.41, f.at[1], f.at[2]] }
         : f,
     );
     const mended = { ...context, assembly };
@@ -77,7 +78,7 @@ describe('fixed across the grain', () => {
   it('makes the width of the top something to change', () => {
     const width = at(seasons.run(held(BOTH_ENDS)), 'seasons', 'width');
     expect(words(width)).toMatchInlineSnapshot(
-      `"change it | top T: from dry winter (5 %) to damp summer (11 %) it widens 15.1 mm (19/32 in), but screws of bearer B1 hold it at 3 places and do not let it | let one place hold and the others travel in slots"`,
+      `"change it | top T: from dry winter (5 %) to damp summer (11 %) it widens 19/32 in, but screws of bearer B1 hold it at 3 places and do not let it | let one place hold and the others travel in slots"`,
     );
   });
 
@@ -99,7 +100,7 @@ describe('fixed across the grain', () => {
   it('says what it needs of a wood whose stiffness across the grain is not printed', () => {
     expect(fixedAcross.run(held(BOTH_ENDS, { 'top.wood': 'beech' })).map(words)).toMatchInlineSnapshot(`
       [
-        "not checked | not checked: needs elastic ratio E_T/E_L of American beech; top T: 3 screws of bearer B1 hold it at places 26 in apart across its grain | let one screw hold and the others travel: a slot for 26 in is 23.5 mm (15/16 in) long",
+        "not checked | not checked: needs elastic ratio E_T/E_L of American beech; top T: 3 screws of bearer B1 hold it at places 26 in apart across its grain | let one screw hold and the others travel: a slot for 26 in is 15/16 in long",
       ]
     `);
   });
@@ -148,7 +149,7 @@ describe('fixed across the grain', () => {
     c.join(joint([60, 200, 340]));
     expect(fixedAcross.run(handContext(c.done(), 'mm')).map(words)).toMatchInlineSnapshot(`
       [
-        "change it | panel A: 3 tenons of batten B hold it at places 280 mm apart across its grain; in a damp summer (11 %) that strains it by 7.7 MPa, and its wood holds 3.9 across the grain: it buckles, and splits when it dries again | glue it at one place and let the others travel",
+        "change it | panel A: 3 tenons of batten B hold it at places 280 mm apart across its grain; in a damp summer (11 %) that strains it by 7.7 MPa, and its wood holds 3.9 MPa across the grain: it buckles, and splits when it dries again | glue it at one place and let the others travel",
       ]
     `);
   });

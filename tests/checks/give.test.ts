@@ -69,11 +69,11 @@ describe('give', () => {
   it('says so, in inches and in millimetres', () => {
     expect(give.run(tried('reading-table', THIN)).map(words)).toMatchInlineSnapshot(`
       [
-        "look again | top T: 102 kg on the middle of a long edge moves it 6.9 mm (9/32 in); up to 6 mm (15/64 in) nobody minds; the edge is 3/4 in thick | top.edgeThickness 7/8 in brings 5.6 mm (7/32 in) | top.thickness 2 7/16 in brings 5.9 mm (15/64 in)",
-        "change it | top T: 102 kg on a corner moves it 10.7 mm (27/64 in); up to 6 mm (15/64 in) nobody minds; the edge is 3/4 in thick | top.edgeThickness 1 1/8 in brings 5.6 mm (7/32 in) | frame.inset 6 3/4 in brings 6 mm (15/64 in)",
-        "ok | top T: 102 kg on the middle of an end moves it 1.4 mm (3/64 in); up to 6 mm (15/64 in) nobody minds",
-        "ok | top T: 102 kg on the middle of the top moves it 1 mm (3/64 in); up to 6 mm (15/64 in) nobody minds",
-        "ok | top T: 102 kg on a long edge over the frame moves it 2 mm (5/64 in); up to 6 mm (15/64 in) nobody minds",
+        "look again | top T: 225 lb on the middle of a long edge moves it 9/32 in; up to 15/64 in nobody minds; the edge is 3/4 in thick | top.edgeThickness 7/8 in brings 7/32 in | top.thickness 2 7/16 in brings 15/64 in",
+        "change it | top T: 225 lb on a corner moves it 27/64 in; up to 15/64 in nobody minds; the edge is 3/4 in thick | top.edgeThickness 1 1/8 in brings 7/32 in | frame.inset 6 3/4 in brings 15/64 in",
+        "ok | top T: 225 lb on the middle of an end moves it 0.054 in; up to 15/64 in nobody minds",
+        "ok | top T: 225 lb on the middle of the top moves it 0.04 in; up to 15/64 in nobody minds",
+        "ok | top T: 225 lb on a long edge over the frame moves it 5/64 in; up to 15/64 in nobody minds",
       ]
     `);
     expect(give.run(tried('meeting-table')).map(words)).toMatchInlineSnapshot(`

@@ -39,8 +39,8 @@ describe('glue-up', () => {
     expect(glueUp.run(tried('reading-table')).map(words)).toMatchInlineSnapshot(`
       [
         "look again | top T: 16 of your clamps reach across it and its cauls (they must open 48 in); 7 is the least, for freshly jointed edges that close by hand, 31 is the handbook's count for a joint 2 5/16 in deep | fit the edges so that 7 clamps close them dry, or borrow 15 more",
-        "look again | top T: set the clamp screws 25/32 to 31/32 in below the show face; at the middle of the edge, 3/4 in, the deepest joint would gape underneath over 2.8 mm (7/64 in) of its depth and be pressed 2.1 times harder at the show face | top.edgeThickness 1 1/4 in brings the middle of the edge into that stretch | top.thickness 2 1/16 in brings the middle of the edge into that stretch | mill all its boards 2 5/16 in thick and taper them after gluing",
-        "ok | top T: were it tapered before gluing, set the clamp screws 3/4 to 15/16 in below the show face; at the middle of the edge, 9/16 in, the deepest joint would gape underneath over 14.3 mm (9/16 in) of its depth and be pressed 2.7 times harder at the show face. Better: glue flat, taper afterwards",
+        "look again | top T: set the clamp screws 25/32 to 31/32 in below the show face; at the middle of the edge, 3/4 in, the deepest joint would gape underneath over 7/64 in of its depth and be pressed 2.1 times harder at the show face | top.edgeThickness 1 1/4 in brings the middle of the edge into that stretch | top.thickness 2 1/16 in brings the middle of the edge into that stretch | mill all its boards 2 5/16 in thick and taper them after gluing",
+        "ok | top T: were it tapered before gluing, set the clamp screws 3/4 to 15/16 in below the show face; at the middle of the edge, 9/16 in, the deepest joint would gape underneath over 9/16 in of its depth and be pressed 2.7 times harder at the show face. Better: glue flat, taper afterwards",
         "ok | top T: once it is tapered, clamps along its underside meet the edges 3.2° out of square; their jaws grip",
       ]
     `);

@@ -63,7 +63,7 @@ describe('the joints of the reading-room table', () => {
     expect((work.twist * 300) / 56_197.5).toBeCloseTo(1, 3);
     expect(Math.abs((work.bareTwist * 300 * cherry.shear!.value) / 16.896 - 1)).toBeLessThan(0.01);
     expect(words(ofJoint(findings, /lower-rail/, 'joint twist'))).toMatchInlineSnapshot(
-      `"not checked | not checked: needs tight glued shoulders: an everyday push twists lower rail R1 in post P1 by 56 N m, more than its bare tenon bears"`,
+      `"not checked | not checked: needs tight glued shoulders: an everyday push twists lower rail R1 in post P1 by 41 lbf ft, more than its bare tenon bears"`,
     );
     expect(findings.filter((f) => f.check === 'joint twist')).toHaveLength(1);
   });
@@ -88,7 +88,7 @@ describe('joint strength', () => {
         "ok | post P2: the joint with foot F1 works at 13 % of its estimated strength in an everyday push; up to 40 % lasts",
         "ok | post P1: the joint with bearer B1 works at 8 % of its estimated strength in an everyday push; up to 40 % lasts",
         "change it | stretcher S1: the joint with lower rail R1 works at 192 % of its estimated strength in an everyday push; up to 40 % lasts, above that it may loosen with use | frameJoint.railTenonWidth 2 15/16 in brings 39 %",
-        "not checked | not checked: needs tight glued shoulders: an everyday push twists lower rail R1 in post P1 by 56 N m, more than its bare tenon bears",
+        "not checked | not checked: needs tight glued shoulders: an everyday push twists lower rail R1 in post P1 by 41 lbf ft, more than its bare tenon bears",
       ]
     `);
     expect(jointStrength.run(tried('meeting-table')).map(words)).toMatchInlineSnapshot(`
@@ -124,7 +124,7 @@ describe('joint strength', () => {
     expect(finding).toMatchObject({
       verdict: 'change it',
       limit: 0.65,
-      load: 'a level push of 1500 N at the top, once',
+      load: 'a level push of 337 lbf at the top, once',
     });
     expect(words(finding!)).toMatchInlineSnapshot(
       `"change it | stretcher S1: the joint with lower rail R1 works at 97 % of its estimated strength under one shove; up to 65 % holds"`,

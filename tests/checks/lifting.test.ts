@@ -24,14 +24,14 @@ describe('lifting', () => {
   it('says what is too heavy, and what to do', () => {
     expect(lifting.run(tried('reading-table')).map(words)).toMatchInlineSnapshot(`
       [
-        "look again | top T out of the clamps: 62 kg; by the rule for team lifts 2 people lift 33 kg together | slide it on edge, or use a trolley: even 3 people lift only 37 kg",
-        "look again | top T: 52 kg; by the rule for team lifts 2 people lift 33 kg together | slide it on edge, or use a trolley: even 3 people lift only 37 kg",
-        "look again | the whole piece: 74 kg; by the rule for team lifts 2 people lift 33 kg together | carry it in parts, or use a trolley: even 3 people lift only 37 kg",
+        "look again | top T out of the clamps: 137 lb; by the rule for team lifts 2 people lift 73 lb together | slide it on edge, or use a trolley: even 3 people lift only 82 lb",
+        "look again | top T: 115 lb; by the rule for team lifts 2 people lift 73 lb together | slide it on edge, or use a trolley: even 3 people lift only 82 lb",
+        "look again | the whole piece: 163 lb; by the rule for team lifts 2 people lift 73 lb together | carry it in parts, or use a trolley: even 3 people lift only 82 lb",
       ]
     `);
     expect(lifting.run(tried('reading-stool')).map(words)).toMatchInlineSnapshot(`
       [
-        "ok | the whole piece: 6.3 kg; by the rule for team lifts 2 people lift 33 kg together",
+        "ok | the whole piece: 14 lb; by the rule for team lifts 2 people lift 73 lb together",
       ]
     `);
   });
@@ -47,7 +47,7 @@ describe('lifting', () => {
       }),
     );
     expect(words(found!)).toMatchInlineSnapshot(
-      `"look again | top T out of the clamps: 36 kg; by the rule for team lifts 2 people lift 33 kg together | 3 people lift 37 kg together"`,
+      `"look again | top T out of the clamps: 79 lb; by the rule for team lifts 2 people lift 73 lb together | 3 people lift 82 lb together"`,
     );
   });
 

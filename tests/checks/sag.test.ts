@@ -67,11 +67,11 @@ describe('sag', () => {
   it('says so, in inches and in millimetres', () => {
     expect(sag.run(tried('reading-table', WEAK)).map(words)).toMatchInlineSnapshot(`
       [
-        "change it | top T: 100 kg spread over the top and its own weight lower the middle 36.1 mm (1 27/64 in); up to 4.9 mm (3/16 in) is well | top.thickness 2 1/2 in brings 98 % of the limit | frame.inset 30 9/16 in brings 100 % of the limit",
-        "change it | top T: over the years it sags 22.8 mm (29/32 in) under its own weight; above 7.6 mm (19/64 in) it shows | top.thickness 1 15/16 in brings 95 % of the limit | frame.inset 25 7/8 in brings 100 % of the limit",
-        "change it | top T: 100 kg spread over the top and its own weight move its ends 13.6 mm (35/64 in); up to 1.1 mm (1/32 in) is well | top.thickness 3 in brings 98 % of the limit | frame.inset 29 1/8 in brings 97 % of the limit",
-        "ok | top T: with 110 kg on the very end the wood works at 12 % of our working limit along the grain; up to 80 % is well",
-        "ok | top T: with 102 kg on the middle the wood works at 26 % of our working limit along the grain; up to 80 % is well",
+        "change it | top T: 220 lb spread over the top and its own weight lower the middle 1 27/64 in; up to 3/16 in is well | top.thickness 2 1/2 in brings 98 % of the limit | frame.inset 30 9/16 in brings 100 % of the limit",
+        "change it | top T: over the years it sags 29/32 in under its own weight; above 19/64 in it shows | top.thickness 1 15/16 in brings 95 % of the limit | frame.inset 25 7/8 in brings 100 % of the limit",
+        "change it | top T: 220 lb spread over the top and its own weight move its ends 35/64 in; up to 0.046 in is well | top.thickness 3 in brings 98 % of the limit | frame.inset 29 1/8 in brings 97 % of the limit",
+        "ok | top T: with 243 lb on the very end the wood works at 12 % of our working limit along the grain; up to 80 % is well",
+        "ok | top T: with 225 lb on the middle the wood works at 26 % of our working limit along the grain; up to 80 % is well",
       ]
     `);
     expect(

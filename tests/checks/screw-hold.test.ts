@@ -24,8 +24,8 @@ describe('screw hold', () => {
   it('says so, in inches and metric', () => {
     expect(screwHold.run(tried('reading-table')).map(words)).toMatchInlineSnapshot(`
       [
-        "ok | top T: lifted by the top, its 10 screws carry 44 kg (2 times the base); they may carry 614 kg",
-        "ok | top T: 110 kg on the very end lift it off bearer B2 with 1.6 kg; its screws may carry 307 kg",
+        "ok | top T: lifted by the top, its 10 screws carry 97 lb (2 times the base); they may carry 1354 lb",
+        "ok | top T: 243 lb on the very end lift it off bearer B2 with 3.4 lb; its screws may carry 677 lb",
       ]
     `);
     expect(screwHold.run(tried('meeting-table')).map(words)).toMatchInlineSnapshot(`
@@ -41,7 +41,7 @@ describe('screw hold', () => {
     const changes = { ...THREE, 'fixing.gauge': '8', 'fixing.penetration': '1/2 in' };
     const found = at(screwHold.run(tried('reading-table', changes, against)), 'screw hold', LIFTED);
     expect(words(found)).toMatchInlineSnapshot(
-      `"change it | top T: lifted by the top, its 6 screws carry 220 kg (10 times the base); they may carry 159 kg | fixing.penetration 3/4 in brings them to 93 % of what they may carry | fixing.perSide 2 brings them to 83 % of what they may carry"`,
+      `"change it | top T: lifted by the top, its 6 screws carry 485 lb (10 times the base); they may carry 350 lb | fixing.penetration 3/4 in brings them to 93 % of what they may carry | fixing.perSide 2 brings them to 83 % of what they may carry"`,
     );
     expect(found.fixes.length).toBeGreaterThan(0);
     for (const fix of found.fixes) {
@@ -55,7 +55,7 @@ describe('screw hold', () => {
     const against = { loads: { person: 150 } };
     const found = at(screwHold.run(tried('reading-table', changes, against)), 'screw hold', FAR);
     expect(words(found)).toMatchInlineSnapshot(
-      `"change it | top T: 150 kg on the very end lift it off bearer B2 with 293 kg; its screws may carry 46 kg | frame.inset 20 9/16 in brings a pull that its screws may carry | fixing.penetration 1 5/8 in brings a pull that its screws may carry"`,
+      `"change it | top T: 331 lb on the very end lift it off bearer B2 with 646 lb; its screws may carry 101 lb | frame.inset 20 9/16 in brings a pull that its screws may carry | fixing.penetration 1 5/8 in brings a pull that its screws may carry"`,
     );
     expect(found.fixes.length).toBeGreaterThan(0);
     for (const fix of found.fixes) {

@@ -33,10 +33,10 @@ describe('seasons', () => {
   it('say so, in inches and metric', () => {
     expect(seasons.run(tried('reading-table')).map(words)).toMatchInlineSnapshot(`
       [
-        "ok | top T: from dry winter (5 %) to damp summer (11 %) it widens 15.1 mm (19/32 in)",
-        "ok | strip T1: 5 in wide, it cups 0.2 mm by itself as it dries from 11 to 5 %, hollow on the bark side",
-        "ok | top T: one face 1 % drier than the other would cup it 7.5 mm (19/64 in) if it were free: finish both faces alike",
-        "ok | post P1: 3 1/4 in across its grain, in a dry winter (5 %) it draws back 0.3 mm (1/64 in) from the shoulder of lower rail R1; none of the 6 shoulders opens more",
+        "ok | top T: from dry winter (5 %) to damp summer (11 %) it widens 19/32 in",
+        "ok | strip T1: 5 in wide, it cups 0.008 in by itself as it dries from 11 to 5 %, hollow on the bark side",
+        "ok | top T: one face 1 % drier than the other would cup it 19/64 in if it were free: finish both faces alike",
+        "ok | post P1: 3 1/4 in across its grain, in a dry winter (5 %) it draws back 0.01 in from the shoulder of lower rail R1; none of the 6 shoulders opens more",
       ]
     `);
     expect(seasons.run(tried('meeting-table')).map(words)).toMatchInlineSnapshot(`
@@ -54,10 +54,10 @@ describe('seasons', () => {
     expect(study.map((f) => f.part)).toEqual(['frame-a/panel', 'top']);
     expect(seasons.run(tried('reading-stool')).map(words)).toMatchInlineSnapshot(`
       [
-        "ok | seat A: from dry winter (5 %) to damp summer (11 %) it widens 4.2 mm (11/64 in)",
-        "ok | seat A: 10 in wide, it cups 0.7 mm (1/32 in) by itself as it dries from 11 to 5 %, hollow on the bark side",
-        "ok | seat A: one face 1 % drier than the other would cup it 0.7 mm (1/32 in) if it were free: finish both faces alike",
-        "ok | side B1: 1 1/4 in across its grain, in a dry winter (5 %) it draws back 0.1 mm from the shoulder of stretcher C; none of the 2 shoulders opens more",
+        "ok | seat A: from dry winter (5 %) to damp summer (11 %) it widens 11/64 in",
+        "ok | seat A: 10 in wide, it cups 0.027 in by itself as it dries from 11 to 5 %, hollow on the bark side",
+        "ok | seat A: one face 1 % drier than the other would cup it 0.027 in if it were free: finish both faces alike",
+        "ok | side B1: 1 1/4 in across its grain, in a dry winter (5 %) it draws back 0.004 in from the shoulder of stretcher C; none of the 2 shoulders opens more",
       ]
     `);
   });

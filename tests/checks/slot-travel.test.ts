@@ -24,7 +24,7 @@ describe('slot travel', () => {
     expectPrinted(found.limit!, '11.33', 'slot', 0.005);
     expect(found.value).toBeCloseTo(found.limit!, 9);
     expect(words(found)).toMatchInlineSnapshot(
-      `"ok | top T: screws 13 in from the center line need slots 11.3 mm (29/64 in) long; all 8 slots are long enough"`,
+      `"ok | top T: screws 13 in from the center line need slots 29/64 in long; all 8 slots are long enough"`,
     );
   });
 
@@ -38,7 +38,7 @@ describe('slot travel', () => {
     const changes = { 'fixing.slotMargin': '0 in' };
     const found = top(tried('reading-table', changes));
     expect(words(found)).toMatchInlineSnapshot(
-      `"change it | top T: screws 13 in from the center line need slots 11.3 mm (29/64 in) long and have 9.7 mm (3/8 in): they leave too little play beyond the travel | fixing.slotMargin 1/16 in brings 1.6 mm (1/16 in) of play"`,
+      `"change it | top T: screws 13 in from the center line need slots 29/64 in long and have 3/8 in: they leave too little play beyond the travel | fixing.slotMargin 1/16 in brings 1/16 in of play"`,
     );
     expect(afterFix(slotTravel, found.fixes[0], 'reading-table', changes)).toMatchObject([{ verdict: 'ok' }]);
     const metric = top(tried('meeting-table', { 'fixing.slotMargin': '0.5 mm' }));
@@ -49,14 +49,14 @@ describe('slot travel', () => {
 
   it('says what a slot too short does, and in which season', () => {
     expect(words(top(slotted(5.5)))).toMatchInlineSnapshot(
-      `"change it | top T: screws 13 in from the center line need slots 11.3 mm (29/64 in) long and have 5.5 mm (13/64 in): in a dry winter they would hold the wood and split it | fixing.slotMargin 1/8 in brings 3.2 mm (1/8 in) of play"`,
+      `"change it | top T: screws 13 in from the center line need slots 29/64 in long and have 13/64 in: in a dry winter they would hold the wood and split it | fixing.slotMargin 1/8 in brings 1/8 in of play"`,
     );
     // So far in that the screw cannot come back in when the top dries: 2.05 mm are wanted.
     expect(words(top(slotted(undefined, 1)))).toMatchInlineSnapshot(
-      `"change it | top T: screws 13 in from the center line need slots 11.3 mm (29/64 in) long and have 11.3 mm (7/16 in), off their place: in a dry winter they would hold the wood and split it | fixing.slotMargin 1/8 in brings 3.2 mm (1/8 in) of play"`,
+      `"change it | top T: screws 13 in from the center line need slots 29/64 in long and have 7/16 in, off their place: in a dry winter they would hold the wood and split it | fixing.slotMargin 1/8 in brings 1/8 in of play"`,
     );
     expect(words(top(slotted(undefined, -1)))).toMatchInlineSnapshot(
-      `"change it | top T: screws 13 in from the center line need slots 11.3 mm (29/64 in) long and have 11.3 mm (7/16 in), off their place: in a damp summer they would stop the wood and buckle it | fixing.slotMargin 1/8 in brings 3.2 mm (1/8 in) of play"`,
+      `"change it | top T: screws 13 in from the center line need slots 29/64 in long and have 7/16 in, off their place: in a damp summer they would stop the wood and buckle it | fixing.slotMargin 1/8 in brings 1/8 in of play"`,
     );
   });
 

@@ -8,6 +8,7 @@ import { sag } from '../../lib/derive/checks/sag.ts';
 import { sway } from '../../lib/derive/checks/sway.ts';
 import type { Finding } from '../../lib/model/finding.ts';
 import { SPECIES_IDS } from '../../lib/wood/species-id.ts';
+import { inchesInText } from '../lists/marks-in-text.ts';
 import { type Changes, DESIGN_NAMES, type DesignName } from '../written.ts';
 import { handContext, words } from './contexts.ts';
 import { fourLegs, postFrames } from './hand-bases.ts';
@@ -21,8 +22,12 @@ const STRUCTURAL = [sag, give, crossGrain, sway, jointStrength];
 const all = (context: CheckContext): Finding[] => STRUCTURAL.flatMap((check) => check.run(untuned(context)));
 
 /** The value and the limit as a maker reads them. */
-const READ = /(?:the middle|its ends|it sags|moves it|moves the top|works at|its grain to) ([\d.]+) (mm|%)/;
-const LIMIT = /(?:up to|above) ([\d.]+) (mm|%)/;
+const NUMBER = String.raw`((?:\d+ )?\d+/\d+|[\d.]+) (mm|in|%)`;
+const READ = new RegExp(`(?:the middle|its ends|it sags|moves it|moves the top|works at|its grain to) ${NUMBER}`);
+const LIMIT = new RegExp(`(?:up to|above) ${NUMBER}`);
+
+/** "1 27/64" or "0.008". */
+const numberIn = (text: string): number => (/\./.test(text) ? Number(text) : inchesInText(text));
 
 /** Every number is one, no sentence says what its verdict denies, and nothing is promised. */
 function expectSound(finding: Finding, name: string): void {
@@ -45,7 +50,7 @@ function expectSound(finding: Finding, name: string): void {
     return;
   }
   expect(said[2]).toBe(allowed[2]);
-  expect(Number(said[1]) <= Number(allowed[1]), `${verdict}: ${because} | ${name}`).toBe(verdict === 'ok');
+  expect(numberIn(said[1]!) <= numberIn(allowed[1]!), `${verdict}: ${because} | ${name}`).toBe(verdict === 'ok');
 }
 
 describe('the checks of how a table bears loads', () => {

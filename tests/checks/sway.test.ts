@@ -150,7 +150,7 @@ describe('a base without stretchers', () => {
     const findings = sway.run(context);
     expect(findings.map(words)).toMatchInlineSnapshot(`
       [
-        "change it | nothing holds the frames upright lengthwise: a push along the table folds them | stretcher.count 1 brings 2.7 mm (7/64 in)",
+        "change it | nothing holds the frames upright lengthwise: a push along the table folds them | stretcher.count 1 brings 7/64 in",
       ]
     `);
     expect(findings[0]!.part).toBe('frame-a/bearer');
@@ -204,16 +204,16 @@ describe('sway', () => {
     expect(WEAK.map(([name, changes]) => sway.run(tried(name, changes)).map(words))).toMatchInlineSnapshot(`
       [
         [
-          "look again | a push of 300 N along the table moves the top 7.3 mm (19/64 in), mostly from the rails; it has some give (up to 3 mm (1/8 in) is solid, it swings 4.5 times a second) | lowerRail.thickness 2 9/16 in brings 3 mm (7/64 in)",
-          "ok | a push of 300 N across the table moves the top 0.2 mm; it feels solid (up to 3 mm (1/8 in) is solid, it swings 27.6 times a second)",
+          "look again | a push of 67.4 lbf along the table moves the top 19/64 in, mostly from the rails; it has some give (up to 7/64 in is solid, it swings 4.5 times a second) | lowerRail.thickness 2 9/16 in brings 7/64 in",
+          "ok | a push of 67.4 lbf across the table moves the top 0.008 in; it feels solid (up to 1/8 in is solid, it swings 27.6 times a second)",
         ],
         [
-          "look again | a push of 300 N along the table moves the top 7.7 mm (5/16 in), mostly from the joints; it has some give (up to 3 mm (1/8 in) is solid, it swings 5.8 times a second) | stretcher.depth 4 1/16 in brings 3 mm (7/64 in) | stretcher.thickness 4 5/16 in brings 3 mm (1/8 in)",
-          "ok | a push of 300 N across the table moves the top 0.1 mm; it feels solid (up to 3 mm (1/8 in) is solid, it swings 69.3 times a second)",
+          "look again | a push of 67.4 lbf along the table moves the top 5/16 in, mostly from the joints; it has some give (up to 7/64 in is solid, it swings 5.8 times a second) | stretcher.depth 4 1/16 in brings 7/64 in | stretcher.thickness 4 5/16 in brings 1/8 in",
+          "ok | a push of 67.4 lbf across the table moves the top 0.002 in; it feels solid (up to 1/8 in is solid, it swings 69.3 times a second)",
         ],
         [
-          "look again | a push of 300 N along the table moves the top 3.3 mm (9/64 in), mostly from the posts; it has some give (up to 3 mm (1/8 in) is solid, it swings 6.7 times a second) | stretcher.depth 3 13/16 in brings 3 mm (7/64 in) | post.thickness 1 5/8 in brings 2.9 mm (7/64 in)",
-          "ok | a push of 300 N across the table moves the top 2.8 mm (7/64 in); it feels solid (up to 3 mm (1/8 in) is solid, it swings 7.3 times a second)",
+          "look again | a push of 67.4 lbf along the table moves the top 9/64 in, mostly from the posts; it has some give (up to 7/64 in is solid, it swings 6.7 times a second) | stretcher.depth 3 13/16 in brings 7/64 in | post.thickness 1 5/8 in brings 7/64 in",
+          "ok | a push of 67.4 lbf across the table moves the top 7/64 in; it feels solid (up to 1/8 in is solid, it swings 7.3 times a second)",
         ],
       ]
     `);
@@ -251,8 +251,8 @@ describe('sway', () => {
     const under = (push: number) => sway.run(untuned(tried('reading-table', {}, { loads: { push } })));
     expect(under(600)[0]!.value! / under(150)[0]!.value!).toBeCloseTo(4, 9);
     expect(under(0).map(words)).toEqual([
-      'ok | a push of 0 N along the table moves the top 0 mm; it feels solid (up to 3 mm (1/8 in) is solid)',
-      'ok | a push of 0 N across the table moves the top 0 mm; it feels solid (up to 3 mm (1/8 in) is solid)',
+      'ok | a push of 0 lbf along the table moves the top 0 in; it feels solid (up to 1/8 in is solid)',
+      'ok | a push of 0 lbf across the table moves the top 0 in; it feels solid (up to 1/8 in is solid)',
     ]);
   });
 

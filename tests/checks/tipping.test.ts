@@ -15,7 +15,7 @@ const SAT_ON = 'tipping when sat on';
 const tipsAt = (sentence: string): number => Number(/tips over at ([\d.]+) kg/.exec(sentence)![1]);
 
 describe('tipping of the reading-room table of the check values', () => {
-  const findings = tipping.run(untuned(tried('reading-table', GOLDEN)));
+  const findings = tipping.run(untuned(tried('reading-table', GOLDEN, { units: 'mm' })));
   const rows = [
     // Margin of 110 kg: 1079.1 N, where the check values have 1079.
     [END, 1426.434 / 1079.1],
@@ -46,10 +46,10 @@ describe('tipping', () => {
   it('says so, in inches and metric', () => {
     expect(tipping.run(tried('reading-table')).map(words)).toMatchInlineSnapshot(`
       [
-        "look again | someone of 110 kg on the very end: it tips over at 147 kg; 110 kg leaves little in hand | frame.inset 13 in brings 165 kg",
-        "look again | someone of 110 kg on a long edge: it tips over at 123 kg; 110 kg leaves little in hand | foot.length 32 5/8 in brings 165 kg",
-        "ok | a weight of 61 kg 1 31/32 in inside an edge: it tips over at 167 kg; 61 kg leaves enough in hand",
-        "look again | a level push of 300 N at the top: it tips over at 307 N; 300 N leaves little in hand; on a usual floor it slides before that, at 290 N",
+        "look again | someone of 243 lb on the very end: it tips over at 326 lb; 243 lb leaves little in hand | frame.inset 13 in brings 364 lb",
+        "look again | someone of 243 lb on a long edge: it tips over at 271 lb; 243 lb leaves little in hand | foot.length 32 5/8 in brings 365 lb",
+        "ok | a weight of 135 lb 1 31/32 in inside an edge: it tips over at 368 lb; 135 lb leaves enough in hand",
+        "look again | a level push of 67.4 lbf at the top: it tips over at 69.1 lbf; 67.4 lbf leaves little in hand; on a usual floor it slides before that, at 65.2 lbf",
       ]
     `);
     expect(tipping.run(tried('meeting-table')).map(words)).toMatchInlineSnapshot(`
@@ -66,7 +66,7 @@ describe('tipping', () => {
     const changes = { 'frame.inset': '20 in' };
     const found = at(tipping.run(tried('reading-table', changes)), END);
     expect(words(found)).toMatchInlineSnapshot(
-      `"change it | someone of 110 kg on the very end: it tips over at 80 kg; 110 kg tips it over | frame.inset 13 in brings 165 kg"`,
+      `"change it | someone of 243 lb on the very end: it tips over at 177 lb; 243 lb tips it over | frame.inset 13 in brings 364 lb"`,
     );
     expect(at(afterFix(tipping, found.fixes[0], 'reading-table', changes), END).verdict).toBe('ok');
   });
@@ -75,10 +75,10 @@ describe('tipping', () => {
     const changes = { 'foot.length': '25 in' };
     const findings = tipping.run(tried('reading-table', changes));
     expect(words(at(findings, SIDE))).toMatchInlineSnapshot(
-      `"change it | someone of 110 kg on a long edge: it tips over at 73 kg; 110 kg tips it over | foot.length 32 5/8 in brings 165 kg"`,
+      `"change it | someone of 243 lb on a long edge: it tips over at 161 lb; 243 lb tips it over | foot.length 32 5/8 in brings 365 lb"`,
     );
     expect(words(at(findings, PUSHED))).toMatchInlineSnapshot(
-      `"change it | a level push of 300 N at the top: it tips over at 244 N; 300 N tips it over; on a usual floor it does not slide before that | foot.length 28 5/8 in brings a base that slides before it tips"`,
+      `"change it | a level push of 67.4 lbf at the top: it tips over at 54.9 lbf; 67.4 lbf tips it over; on a usual floor it does not slide before that | foot.length 28 5/8 in brings a base that slides before it tips"`,
     );
     const mended = (name: string) => at(afterFix(tipping, at(findings, name).fixes[0], 'reading-table', changes), name);
     expect(mended(SIDE).verdict).toBe('ok');
@@ -89,12 +89,12 @@ describe('tipping', () => {
     const found = at(tipping.run(tried('study-table')), PUSHED);
     expect(found.value).toBeLessThan(1);
     expect(words(found)).toMatchInlineSnapshot(
-      `"look again | a level push of 300 N at the top: it tips over at 243 N; that is too little where its feet cannot slide; on a usual floor it slides before that, at 240 N"`,
+      `"look again | a level push of 67.4 lbf at the top: it tips over at 54.8 lbf; that is too little where its feet cannot slide; on a usual floor it slides before that, at 54.1 lbf"`,
     );
     const changes = { 'panelLeg.width': '22 in', 'pad.fromEnds': '1 in' };
     const narrow = at(tipping.run(tried('study-table', changes)), PUSHED);
     expect(words(narrow)).toMatchInlineSnapshot(
-      `"change it | a level push of 300 N at the top: it tips over at 159 N; 300 N tips it over; on a usual floor it does not slide before that | panelLeg.width 28 1/4 in brings a base that slides before it tips"`,
+      `"change it | a level push of 67.4 lbf at the top: it tips over at 35.8 lbf; 67.4 lbf tips it over; on a usual floor it does not slide before that | panelLeg.width 28 1/4 in brings a base that slides before it tips"`,
     );
     expect(at(afterFix(tipping, narrow.fixes[0], 'study-table', changes), PUSHED).verdict).toBe('look again');
   });
@@ -109,7 +109,7 @@ describe('tipping', () => {
   });
 
   it('answers to heavier people', () => {
-    const found = at(tipping.run(untuned(tried('reading-table', {}, { loads: { person: 150 } }))), END);
+    const found = at(tipping.run(untuned(tried('reading-table', {}, { loads: { person: 150 }, units: 'mm' }))), END);
     expect(found.verdict).toBe('change it');
     expect(found.because).toContain('150 kg tips it over');
   });
@@ -117,7 +117,7 @@ describe('tipping', () => {
   it('asks of a stool that someone can sit near its end', () => {
     expect(tipping.run(tried('reading-stool')).map(words)).toMatchInlineSnapshot(`
       [
-        "ok | someone of 110 kg sitting near an end: no weight there tips it over, its feet stand out that far",
+        "ok | someone of 243 lb sitting near an end: no weight there tips it over, its feet stand out that far",
       ]
     `);
     const bench = {
@@ -128,7 +128,7 @@ describe('tipping', () => {
     };
     const found = at(tipping.run(tried('reading-stool', bench)), SAT_ON);
     expect(words(found)).toMatchInlineSnapshot(
-      `"change it | someone of 110 kg sitting near an end: it tips over at 46 kg; 110 kg tips it over | side.inset 7 5/16 in brings 168 kg"`,
+      `"change it | someone of 243 lb sitting near an end: it tips over at 101 lb; 243 lb tips it over | side.inset 7 5/16 in brings 372 lb"`,
     );
     expect(at(afterFix(tipping, found.fixes[0], 'reading-stool', bench), SAT_ON).verdict).toBe('ok');
   });

@@ -91,7 +91,7 @@ describe.concurrent('the commands', () => {
     const vary = ['--vary', 'top.edgeThickness=1 in..2 1/2 in:4', '--chart', chart];
     const { code, out } = await run(['check', 'reading-table', ...vary]);
     expect(code).toBe(0);
-    expect(out).toMatch(/^ +1 in +change it +[\d.]+ mm L/m);
+    expect(out).toMatch(/^ +1 in +change it +[\d.]+ in L/m);
     expect(out).toMatch(/^ +2 1\/2 in +not allowed: top\.edgeThickness must be at most 2 1\/4 in: the upper limit is/m);
     expect(out).toContain('C change it, L look again, N not checked, no letter: ok');
     expect(out).toMatch(/^the same throughout: pieces fit together; /m);

@@ -1,4 +1,4 @@
-import type { Aligned, Angular, Diameter, Linear, Radius } from '../../lib/drawing/dim.ts';
+import type { Aligned, Angular, Diameter, Linear, Radius, Running } from '../../lib/drawing/dim.ts';
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import type { Poly, Pt } from '../../lib/drawing/entity.ts';
 import { LAYERS } from '../../lib/drawing/layers.ts';
@@ -30,6 +30,21 @@ export const angular = (first: readonly [Pt, Pt], second: readonly [Pt, Pt], at:
 
 export const radius = (center: Pt, on: Pt): Radius => ({ kind: 'dim', type: 'radius', layer, center, on });
 export const diameter = (center: Pt, on: Pt): Diameter => ({ kind: 'dim', type: 'diameter', layer, center, on });
+
+/** A running dimension below an edge at y = 0, or left of an end at x = 0. */
+export const running = (from: number, to: number, axis: 0 | 1, text = 'a  <>'): Running => {
+  const point = (along: number, out: number): Pt => (axis === 0 ? [along, out] : [out, along]);
+  return {
+    kind: 'dim',
+    type: 'running',
+    layer,
+    text,
+    axis,
+    from: point(from, 0),
+    to: point(to, 0),
+    line: [point(to, -1), point(to, -4), point(to + 2, -9)],
+  };
+};
 
 export const poly = (points: Poly['points'], closed = false): Poly => ({
   kind: 'poly',

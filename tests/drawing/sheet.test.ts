@@ -114,6 +114,14 @@ describe('a sheet', () => {
     );
     for (const text of ['Workshop at the mill', 'Table', 'Box', '12', 'A', '2026-11-25', '2 of 3', 'mm'])
       expect(texts).toContain(text);
+    expect(texts.filter((text) => /^1:\d/.test(text))).toHaveLength(1);
+  });
+
+  test('names no scale where nothing is drawn to one', () => {
+    const { drawing } = makeSheet({ ...plan(100, 100), unscaled: true }, heading('B'));
+    const texts = drawing.entities.flatMap((e) => (e.kind === 'text' ? [e.text] : []));
+    expect(texts).toContain('none');
+    expect(texts.filter((text) => /^1:\d/.test(text))).toEqual([]);
   });
 });
 

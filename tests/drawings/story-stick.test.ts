@@ -162,6 +162,11 @@ describe('the stick to print', () => {
           expect(found[1]).toBeCloseTo(size[1], 1);
         }
         const words = pdf.sizes.flatMap((_, k) => pdf.words(k + 1).map(({ text }) => text));
+        // Not "1/4", which would be set as a quarter.
+        pdf.sizes.forEach((_, k) => {
+          const head = pdf.words(k + 1).map(({ text }) => text);
+          expect(head.join(' ')).toContain(`Story stick, ${k + 1} of ${pdf.sizes.length}`);
+        });
         for (let n = 1; n <= 9; n++) expect(words.filter((text) => text === `${n}:`)).toHaveLength(1);
         expect(pdf.objects()).toContain('/PrintScaling /None');
       });

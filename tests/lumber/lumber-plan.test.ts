@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { lumberPlan } from '../../lib/build/lumber-plan.ts';
+import { boardsOfPieces } from '../../lib/build/boards-of-pieces.ts';
+import { lumberPlan, paperPlan } from '../../lib/build/lumber-plan.ts';
 import { lumberReport } from '../../lib/build/lumber-report.ts';
 import { listFiles } from '../../lib/build/output-lists.ts';
 import { lumberFiles } from '../../lib/build/output-lumber.ts';
@@ -7,6 +8,7 @@ import { modelFile } from '../../lib/build/output-model.ts';
 import { measuredBoards } from '../../lib/derive/checks/measured-boards.ts';
 import { parseLength } from '../../lib/units/parse-length.ts';
 import { readCsv } from '../readers/csv.ts';
+import { metricWithBoards } from './metric-boards.ts';
 import { readingWithBoards } from './reading-boards.ts';
 
 const INCH = 25.4;
@@ -106,9 +108,39 @@ describe('the papers', async () => {
     const [head, ...rows] = readCsv(text(lists.get('cut-list.csv')!));
     const posts = rows.find((r) => r[1] === 'post')!;
     expect(posts[head!.indexOf('board')]).toMatch(/^P1 \d+; P2 \d+; P3 \d+; P4 \d+$/);
+    // Drawn and planned in eight strips: each goes by its place from the left edge.
+    const { strips } = await paperPlan(job);
+    const told = rows.filter((r) => r[1] === 'strip').flatMap((r) => r[head!.indexOf('board')]!.split('; '));
+    expect(told.sort()).toEqual(strips!.status.plan!.strips.map(({ show }, k) => `T${k + 1} ${show.mark}`).sort());
     const model = JSON.parse(text((await modelFile(job)).get('model.json')!));
     expect(model.lumber.strips.plan.strips).toHaveLength(8);
     expect(model.lumber.cuts.length).toBeGreaterThan(0);
+  });
+});
+
+describe('the board of each strip', async () => {
+  const metric = metricWithBoards();
+  const plan = await paperPlan(metric);
+  const strips = plan.strips!.status.plan!.strips;
+
+  test('both halves of a strip over the center line come from one board', () => {
+    const found = boardsOfPieces(plan, metric.nominal);
+    expect(['T1', 'T3', 'T4A', 'T4B', 'T5', 'T7'].map((mark) => found.get(mark))).toEqual(
+      [0, 2, 3, 3, 4, 6].map((k) => strips[k]!.show.mark),
+    );
+  });
+
+  test('two layers by layer; one over the other where one is drawn; none where more or fewer are planned', () => {
+    const bottom = { ...strips[0]!.show, mark: 'Z' };
+    const status = {
+      ...plan.strips!.status,
+      plan: { ...plan.strips!.status.plan!, strips: strips.with(0, { ...strips[0]!, bottom }) },
+    };
+    const layered = boardsOfPieces({ ...plan, strips: { ...plan.strips!, status } }, metric.nominal);
+    expect(layered.get('T1')).toBe(`${strips[0]!.show.mark} over Z`);
+    const fewer = { ...status, plan: { ...status.plan, strips: strips.slice(1) } };
+    const none = boardsOfPieces({ ...plan, strips: { ...plan.strips!, status: fewer } }, metric.nominal);
+    expect([none.get('T1'), none.get('P1')]).toEqual([undefined, layered.get('P1')]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import design from '../../designs/reading-table/design.ts';
-import { lumberPlan } from '../../lib/build/lumber-plan.ts';
+import { lumberPlan, paperPlan } from '../../lib/build/lumber-plan.ts';
+import { pinWords } from '../../lib/build/pin-words.ts';
 import { readDesign } from '../../lib/build/read-design.ts';
 import { readPins } from '../../lib/build/read-pins.ts';
 import { readRecords } from '../../lib/build/read-records.ts';
@@ -44,6 +45,62 @@ describe('wishes for lumber', () => {
       boards: { text: 'mark,thickness,width,length\n1,2 in,5 in,90 in', from: 'boards.csv' },
     });
     expect(renderIssues(issues!, 'in')).toMatch(/lumber.pinned is "99"; it must be 1\n/);
+  });
+
+  test('strips are counted from 1 to as many as there are, and two boards do not lie in one place', () => {
+    expect(readPins('3 strip 0').issues.map(({ because }) => because)).toEqual([
+      'strips are counted from the left edge, and the first is 1',
+    ]);
+    const text = [
+      'mark,thickness,width,length',
+      ...['1', '2', '3'].map((mark) => `${mark},2 1/2 in,5 in,90 in`),
+      '4,2 1/2 in,5 in,60 in',
+      '5,2 1/2 in,1 3/4 in,90 in',
+    ].join('\n');
+    const told = (lumber: { pinned: string; strips?: number; layers?: 'either' }): (string | undefined)[] => {
+      const { issues = [] } = readRecords({ ...design, lumber }, readValues(design.params, design.values).values!, {
+        boards: { text, from: 'boards.csv' },
+      });
+      return issues.map(({ given, because }) => `${given}: ${because}`);
+    };
+    expect(told({ pinned: '1 strip 9; 2 strip 2; 3 strip 2; 4 strip 1; 5 strip 3' })).toEqual([
+      '1 strip 9: there are 8 strips',
+      '3 strip 2: board 2 lies there already',
+      '4 strip 1: the board is 60 in long, and the top 84 in',
+      '5 strip 3: the board is 1 3/4 in wide, and a strip 2 in at least',
+    ]);
+    expect(told({ pinned: '1 strip 9; 2 strip 10', strips: 9 })).toEqual(['2 strip 10: there are 9 strips']);
+    expect(told({ pinned: '1 under' })).toEqual([expect.stringMatching(/^1 under: the strips have one board each/)]);
+    expect(told({ pinned: '1 strip 2, show; 2 strip 2, under; 3 strip 2, show', layers: 'either' })).toEqual([
+      '3 strip 2: board 1 lies there already',
+    ]);
+  });
+
+  test('a plan tells how all of it would be settled, and comes out the same when it is', async () => {
+    const job = readingWithBoards();
+    const plan = (await paperPlan(job)).strips!.status.plan!;
+    const { pins, issues } = readPins(pinWords(plan));
+    expect(issues).toEqual([]);
+    expect(pins).toHaveLength(8);
+    expect(pins[1]).toEqual({ mark: '5', strip: 2, faceUp: 'B', turned: true });
+    const wishes = { leastWidth: '3 1/2 in', pinned: pinWords(plan) } as const;
+    const pinned = Object.create(job, { design: { value: { ...job.design, lumber: wishes } } });
+    const again = await lumberPlan(pinned, { strips: 400_000, cuts: 1 });
+    expect(again.strips!.status.plan!.strips).toEqual(plan.strips);
+    const bottom = { ...plan.strips[1]!.show, mark: '7', turned: false };
+    const layered = { ...plan, strips: [{ ...plan.strips[0]!, bottom }] };
+    expect(readPins(pinWords(layered)).pins.map(({ mark, layer }) => [mark, layer])).toEqual([
+      ['17', 'show'],
+      ['7', 'bottom'],
+    ]);
+  });
+
+  test('a board that is settled stays, wet or not', async () => {
+    const job = readingWithBoards();
+    const wishes = { leastWidth: '3 1/2 in', pinned: '15 strip 8' } as const;
+    const pinned = Object.create(job, { design: { value: { ...job.design, lumber: wishes } } });
+    const { strips } = await lumberPlan(pinned, { strips: 70_000, cuts: 1 });
+    expect(strips!.status.plan!.strips[7]!.show.mark).toBe('15');
   });
 
   test('a pinned board lies where it was put', async () => {

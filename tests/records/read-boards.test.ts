@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { renderIssue } from '../../lib/params/render-issue.ts';
 import { readBoards } from '../../lib/records/read-boards.ts';
+import type { UnitSystem } from '../../lib/units/format-length.ts';
 
-const read = (text: string) => readBoards({ text, from: 'boards.csv' });
-const problems = (text: string): string[] =>
-  (read(text).issues ?? []).map((issue) =>
-    renderIssue(issue, 'in')
+const read = (text: string, units: UnitSystem = 'in') => readBoards({ text, from: 'boards.csv' }, units);
+const problems = (text: string, units: UnitSystem = 'in'): string[] =>
+  (read(text, units).issues ?? []).map((issue) =>
+    renderIssue(issue, units)
       .replace(/^error: /, '')
       .replace(/\n +given by boards\.csv/, ''),
   );
@@ -47,14 +48,29 @@ describe('what is wrong with boards is told at once', () => {
       'the column t3 is missing\n       thickness is measured at one place or at all four corners',
       'the column t4 is missing\n       thickness is measured at one place or at all four corners',
     ]);
-    expect(problems('mark,width,length\n')[0]).toMatch(/^the column thickness is missing/);
+    expect(problems('mark,width,length\n')).toEqual([
+      'the column thickness is missing\n       or the four columns t1, t2, t3 and t4 for the corners',
+    ]);
+    expect(problems('mark,thickness,length\n')).toEqual([
+      'the column width is missing\n       the first row names the columns: mark, width, length, and thickness or the four corners t1, t2, t3, t4; there may be moisture, bark, tone, defects, price',
+    ]);
+    expect(problems('mark;thickness;width;length\n1;2 in;5 in;90 in\n')).toEqual([
+      'there is no column "mark;thickness;width;length"\n       columns are parted by commas',
+    ]);
+    expect(problems('mark,thickness,width,length,note\n1,2,5 in,90 in,dry\n')).toEqual([
+      expect.stringMatching(/^there is no column "note"/),
+      expect.stringMatching(/^line 2, thickness is "2", without a unit/),
+    ]);
+    expect(problems('mark,thicknes,length,width\n')).toEqual([
+      'there is no column "thicknes"\n       did you mean thickness?',
+    ]);
     expect(problems('mark,width,length,thickness,t1\n')[0]).toMatch(/say the same thing twice/);
   });
 
   test('cells', () => {
     const text = `${HEAD}1,2,5 in,90 in,8,C,pale,,-3\n1,2 in,5 in,90 ft,70 %,A,2,,\n*,2 in,,90 in,,,,,\n`;
     expect(problems(text)).toEqual([
-      'line 2, thickness is "2", without a unit; write 2 mm or 2 in\n       try 2 mm',
+      'line 2, thickness is "2", without a unit; write 2 mm or 2 in\n       try 2 in',
       'line 2, moisture is "8", without a unit; write 8 %\n       try 8 %',
       'line 2, bark is "C"; it must be A or B',
       'line 2, tone is "pale"; it must be light, medium, dark, or a number from 0 to 1',
@@ -66,6 +82,13 @@ describe('what is wrong with boards is told at once', () => {
       'line 4, mark is "*"; it must be what is pencilled on the wood: up to 12 letters and figures',
       'line 4, width is empty; it must be filled in\n       try 5 1/2 in',
     ]);
+  });
+
+  test('what is suggested is in the units of the design, a fraction in inches', () => {
+    const cells = 'mark,thickness,width,length\n1,1.8,,2240\n2,2 1/4,5 in,90 in\n';
+    const tries = (units: UnitSystem) => problems(cells, units).map((text) => text.split('try ')[1]);
+    expect(tries('in')).toEqual(['1.8 in', '5 1/2 in', '2240 in', '2 1/4 in']);
+    expect(tries('mm')).toEqual(['1.8 mm', '140 mm', '2240 mm', '2 1/4 in']);
   });
 
   test('defects, with how they are written', () => {

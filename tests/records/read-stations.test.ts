@@ -2,13 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { renderIssue } from '../../lib/params/render-issue.ts';
 import { isDay } from '../../lib/records/day.ts';
 import { readStations, type TopSize } from '../../lib/records/read-stations.ts';
+import type { UnitSystem } from '../../lib/units/format-length.ts';
 
 const TOP: TopSize = { length: 2133.6, width: 1016, thickness: 57.15, height: 749.3 };
 
-const read = (text: string, top = TOP) => readStations({ text, from: 'desk/stations.csv' }, top);
-const problems = (text: string, top = TOP): string[] =>
-  (read(text, top).issues ?? []).map((issue) =>
-    renderIssue(issue, 'in')
+const read = (text: string, top = TOP, units: UnitSystem = 'in') =>
+  readStations({ text, from: 'desk/stations.csv' }, top, units);
+const problems = (text: string, top = TOP, units: UnitSystem = 'in'): string[] =>
+  (read(text, top, units).issues ?? []).map((issue) =>
+    renderIssue(issue, units)
       .replace(/^error: /, '')
       .replace(/\n +given by desk\/stations\.csv/, ''),
   );
@@ -50,8 +52,16 @@ describe('what is wrong is told at once', () => {
       'there is no column "date"\n       the day stands in a line of its own above the columns: # date: 2026-11-25',
     ]);
     expect(problems(`${HEAD}across\n`)[0]).toBe(
-      'the column along is missing\n       the first row names the columns: along, across; there may be side, thickness, height',
+      'the column along is missing\n       the first row names the columns: along, across, and thickness or height; there may be side',
     );
+    expect(problems(`${HEAD}across\n`)[1]).toMatch(/^the column thickness is missing/);
+    expect(problems(`${HEAD}along,across,thickness,note\n14,0 in,2 in,dry\n`)).toEqual([
+      expect.stringMatching(/^there is no column "note"/),
+      expect.stringMatching(/^line 3, along is "14", without a unit/),
+    ]);
+    expect(problems(`${HEAD}along,across,hight\n`)).toEqual([
+      'there is no column "hight"\n       did you mean height?',
+    ]);
     expect(problems(`${HEAD}along,across\n`)[0]).toMatch(/^the column thickness is missing\n +or a column height/);
     expect(problems(`${HEAD}along,across,height,thickness\n`)[0]).toMatch(
       /thickness and height say the same thing twice/,
@@ -72,11 +82,18 @@ describe('what is wrong is told at once', () => {
     expect(problems(`${HEAD}${HEAD}${rest}`)[0]).toMatch(/^line 2, date is the second one; it must be there once/);
   });
 
+  test('what is suggested is in the units of the design, a fraction in inches', () => {
+    const cells = `${HEAD}along,across,thickness\n1.8,,2 1/4\n`;
+    const tries = (units: UnitSystem) => problems(cells, TOP, units).map((text) => text.split('try ')[1]);
+    expect(tries('in')).toEqual(['1.8 in', '10 in', '2 1/4 in']);
+    expect(tries('mm')).toEqual(['1.8 mm', '250 mm', '2 1/4 in']);
+  });
+
   test('every bad cell by line, column, value, what is allowed and what to try', () => {
     const text = `${HEAD}along,across,thickness\n14,-30 in,x\n14 in,1 in,\n90 in,1 in,1 in,2 in\n"a" b,1 in,1 in\n`;
     expect(problems(text)).toEqual([
       'line 6 cannot be read\n       there is more behind a closing quote; put a comma there',
-      'line 3, along is "14", without a unit; write 14 mm or 14 in\n       try 14 mm',
+      'line 3, along is "14", without a unit; write 14 mm or 14 in\n       try 14 in',
       'line 3, across is -30 in; it must be -20 1/32 in to 20 1/32 in\n       the top ends there',
       'line 3, thickness is "x"; it must be a length, 3/64 in to 4 1/2 in\n       write 57 mm, 2 1/4 in, 0.75 in, 7 ft or 7 ft 2 1/2 in',
       'line 4, thickness is empty; it must be filled in\n       try 1 3/8 in',

@@ -99,7 +99,8 @@ describe('what is drawn', () => {
 
 describe('scales', () => {
   const inches = numberLook('mm', [6.35], 'in');
-  const plain = numberLook('kg', [], 'in');
+  const plain = numberLook('kg', [], 'mm');
+  const pounds = numberLook('kg', [], 'in');
 
   it('have round numbers: fractions of an inch, or 1, 2 and 5', () => {
     expect(scaleFor([3.175, 38.1], inches).ticks.map(({ text }) => text)).toEqual(['0', '1/2', '1', '1 1/2']);
@@ -111,6 +112,18 @@ describe('scales', () => {
       '0.34',
       '0.35',
       '0.36',
+    ]);
+  });
+
+  it('are round in the unit that is printed', () => {
+    expect(scaleFor([0, 100], pounds).ticks.map(({ text }) => text)).toEqual(['0', '50', '100', '150', '200']);
+    const thousandths = numberLook('mm', [6], 'in');
+    expect(scaleFor([0.254, 5.08], thousandths).ticks.map(({ text }) => text)).toEqual([
+      '0',
+      '0.05',
+      '0.1',
+      '0.15',
+      '0.2',
     ]);
   });
 

@@ -91,11 +91,12 @@ describe('what is shown of them', () => {
     expect(changingColumns(close, 'mm')).toEqual([]);
   });
 
-  it('is told in inches when the limit is a whole number of 64ths, otherwise in mm', () => {
+  it('is told in fractions of an inch when the limit is a whole number of 64ths, otherwise in thousandths', () => {
     const [inches] = columnsOf([trial(0, finding('a', 'ok', 9.525, 6.35)), trial(1, finding('a', 'ok', 12.7, 6.35))]);
     expect([limitText(inches!, 'in'), rangeText(inches!, [inches!], 'in')]).toEqual(['from 1/4 in', 'a 3/8 to 1/2 in']);
     const [mm] = columnsOf([trial(0, finding('b', 'ok', 2.04, 6)), trial(1, finding('b', 'ok', 0.26, 6))]);
-    expect([limitText(mm!, 'in'), rangeText(mm!, [mm!], 'in')]).toEqual(['up to 6 mm', 'b 0.26 to 2 mm']);
+    expect([limitText(mm!, 'in'), rangeText(mm!, [mm!], 'in')]).toEqual(['up to 0.236 in', 'b 0.01 to 0.08 in']);
+    expect([limitText(mm!, 'mm'), rangeText(mm!, [mm!], 'mm')]).toEqual(['up to 6 mm', 'b 0.26 to 2 mm']);
     const [share] = columnsOf([trial(0, finding('c', 'look again', 0.912, 0.8, 'of the working stress'))]);
     expect([limitText(share!, 'in'), rangeText(share!, [share!], 'in')]).toEqual(['up to 80 %', 'c 91.2 to 91.2 %']);
   });

@@ -101,13 +101,13 @@ describe('the edge of the reading-room table', () => {
       '45/64 in',
       '13/16 in',
     ]);
-    expect(cell('give up to 6 mm', 0)).toMatch(/^6\.\d mm L$/);
-    expect(cell('give up to 6 mm', 4)).toMatch(/^3\.\d mm$/);
-    expect(heads).toContain('mass kg');
+    expect(cell('give up to 0.236 in', 0)).toMatch(/^0\.2[4-7]\d? in L$/);
+    expect(cell('give up to 0.236 in', 4)).toMatch(/^0\.1[2-5]\d? in$/);
+    expect(heads).toContain('mass lb');
     expect(heads).toContain('board feet rough');
     expect(unchanged).toContain('pieces fit together');
     expect(unchanged).toContain('slot cover (from 3/8 in)');
-    expect(heads.indexOf('give up to 6 mm')).toBeLessThan(heads.indexOf('mass kg'));
+    expect(heads.indexOf('give up to 0.236 in')).toBeLessThan(heads.indexOf('mass lb'));
     expect(brief[heads.indexOf('slot cover from 1/4 in')]).toBe('slot cover (from 1/4 in) 13/32 to 13/16 in');
     expect(rows[1]!.lead).toEqual(['*', '1 1/8 in', 'look again']);
   });

@@ -6,7 +6,7 @@ import { explode } from '../../lib/drawing/explode.ts';
 import { LAYERS } from '../../lib/drawing/layers.ts';
 import { DEFAULT_STYLE } from '../../lib/drawing/style.ts';
 import { writeDxf } from '../../lib/writers/dxf.ts';
-import { aligned, angular, diameter, LEG, LEG_TEXTS, linear, poly, radius, ray } from '../drawing/samples.ts';
+import { aligned, angular, diameter, LEG, LEG_TEXTS, linear, poly, radius, ray, running } from '../drawing/samples.ts';
 import { type AuditReport, auditDxf } from '../readers/dxf-audit.ts';
 
 const LEFT_OUT =
@@ -32,6 +32,8 @@ const KINDS: readonly (readonly [string, Dim, number])[] = [
   ['radius', radius([10, 10], [13, 14]), 5],
   ['radius inside', radius([10, 10], [130, 10]), 120],
   ['diameter', diameter([10, 10], [13, 14]), 10],
+  ['running along x', running(0, 412.5, 0), 412.5],
+  ['running up, to the lower hand of its datum', running(480, 285, 1), 195],
   ['arrowheads outside', linear([0, 0], [3, 0], 0, [0, 20]), 3],
   [
     'a right angle',

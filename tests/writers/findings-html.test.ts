@@ -97,7 +97,7 @@ describe('the page', () => {
       'moisture',
       'Oily rags',
       'riving knife',
-      '74 kg',
+      '163 lb',
       'after a week',
     ]) {
       expect(text).toContain(word);

@@ -6,14 +6,8 @@ import type { UndersideFit } from '../../model/underside-fit.ts';
 import type { Loads } from '../../shop/loads.ts';
 import type { Shop } from '../../shop/shop.ts';
 import type { Site } from '../../shop/site.ts';
-import {
-  formatInches,
-  formatLength,
-  formatMm,
-  type Rounding,
-  steps,
-  type UnitSystem,
-} from '../../units/format-length.ts';
+import { formatLength, type Rounding, steps, type UnitSystem } from '../../units/format-length.ts';
+import { formatMove } from '../../units/format-load.ts';
 import type { Mm } from '../../units/mm.ts';
 import { unconfirmed } from '../../wood/confidence.ts';
 import { FIELD_LABELS } from '../../wood/field-labels.ts';
@@ -64,11 +58,9 @@ export interface Check {
 export const say = ({ units }: CheckContext, mm: Mm, rounding: Rounding = 'nearest'): string =>
   formatLength(mm, units, rounding, 32);
 
-/** A movement under load: small, so in tenths of a mm, with 1/64 in beside it for an inch shop. */
-export const sayMove = ({ units }: CheckContext, mm: Mm, rounding: Rounding = 'nearest'): string =>
-  units === 'in' && mm >= (rounding === 'down' ? 2 * SEEN : SEEN)
-    ? `${formatMm(mm, 1, rounding)} (${formatInches(mm, { rounding })})`
-    : formatMm(mm, 1, rounding);
+/** A movement under load, or with the seasons: small, so in tenths of a mm, or in 64ths and thousandths of an inch. */
+export const sayMove = ({ units }: CheckContext, mm: Mm, rounding?: Rounding): string =>
+  formatMove(mm, units, rounding);
 
 /** A share in whole percent. */
 export const sayShare = (share: number, rounding: Rounding = 'nearest'): string => `${steps(share, 0.01, rounding)} %`;
@@ -76,9 +68,6 @@ export const sayShare = (share: number, rounding: Rounding = 'nearest'): string 
 /** How a value and the limit it should not be more than are rounded, so that no sentence contradicts its verdict. */
 export const beside = (verdict: Verdict): { readonly value: Rounding; readonly limit: Rounding } =>
   verdict === 'ok' ? { value: 'nearest', limit: 'nearest' } : { value: 'up', limit: 'down' };
-
-/** Half of 1/64 in: less than that is no number of inches, mm. */
-const SEEN: Mm = 25.4 / 128;
 
 /** Values of a wood that are from memory, as words: findings that rest on them say so. */
 export const fromMemory = (wood: SpeciesId, fields: readonly SpeciesField[]): string[] =>

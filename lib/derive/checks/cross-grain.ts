@@ -2,7 +2,6 @@ import type { Vec2 } from '../../geometry/vec.ts';
 import { partOf } from '../../model/assembly.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { PartId } from '../../model/part.ts';
-import { formatMm } from '../../units/format-length.ts';
 import { speciesById } from '../../wood/species-list.ts';
 import {
   atMostVerdict,
@@ -12,9 +11,11 @@ import {
   called,
   fromMemory,
   notChecked,
+  say,
   sayShare,
 } from './check.ts';
 import { type LeanedTop, leanedTop } from './leaned-top.ts';
+import { sayForce, sayMass, sayStress } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { GRAVITY } from './solvers/mass.ts';
 import { MEAN_LENGTH, meanCrossStress } from './solvers/plate/cross-stress.ts';
@@ -124,7 +125,7 @@ function finding(context: CheckContext, top: LeanedTop, strength: number): Findi
     value,
     limit: ok,
     unit: 'of the working stress',
-    because: `${called(part)}: where ${called(partOf(context.assembly, bearing))} stops, ${Math.round(context.loads.lean / GRAVITY)} kg on the edge beside it pull the wood across its grain to ${share} of our working limit; up to ${sayShare(ok)} is well`,
+    because: `${called(part)}: where ${called(partOf(context.assembly, bearing))} stops, ${sayMass(context, context.loads.lean / GRAVITY)} on the edge beside it pull the wood across its grain to ${share} of our working limit; up to ${sayShare(ok)} is well`,
     fixes:
       verdict === 'ok'
         ? []
@@ -140,11 +141,11 @@ function finding(context: CheckContext, top: LeanedTop, strength: number): Findi
             value,
           ),
     source: STRESS_BANDS.source,
-    load: `${context.loads.lean} N on the long edge over a frame, for a short time`,
+    load: `${sayForce(context, context.loads.lean)} on the long edge over a frame, for a short time`,
     assumptions: [
       ...top.assumptions,
-      `the mean over ${formatMm(MEAN_LENGTH.value)} along the grain at the end of the bearer (${MEAN_LENGTH.source})`,
-      `working limit ${limit.toFixed(2)} MPa from a mean strength of ${strength.toFixed(2)} MPa`,
+      `the mean over ${say(context, MEAN_LENGTH.value)} along the grain at the end of the bearer (${MEAN_LENGTH.source})`,
+      `working limit ${sayStress(context, limit)} from a mean strength of ${sayStress(context, strength)}`,
     ],
     unconfirmed: [...fromMemory(part.wood, top.fields), ...strengthFromMemory(part.wood, 'tensionPerpendicular')],
   };

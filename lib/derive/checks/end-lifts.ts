@@ -4,7 +4,7 @@ import type { Finding } from '../../model/finding.ts';
 import type { Mm } from '../../units/mm.ts';
 import { type CheckContext, called, fromMemory, notChecked } from './check.ts';
 import { holdingScrews, togetherAllowable } from './holding-screws.ts';
-import { sayKg } from './kilograms.ts';
+import { sayMass } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { farUplift } from './solvers/lift-off.ts';
 import { GRAVITY, weightOf } from './solvers/mass.ts';
@@ -30,10 +30,10 @@ export function endLifts(context: CheckContext, model: TableModel): Finding[] {
   const common = { check: CHECK, part: model.top.id, where: 'far bearer', unit: 'N' };
   if (!worst) return [{ ...notChecked(CHECK, model.top.id, 'two bearers that the top is screwed to', 'N'), ...common }];
   const { far, uplift, limit } = worst;
-  const person = `${context.loads.person} kg`;
+  const person = sayMass(context, context.loads.person);
   const good = uplift <= limit;
   const bearer = called(partOf(context.assembly, far.part));
-  const screws = `its screws may carry ${sayKg(limit / GRAVITY, 'down')}`;
+  const screws = `its screws may carry ${sayMass(context, limit / GRAVITY, 'down')}`;
   return [
     {
       ...common,
@@ -42,8 +42,8 @@ export function endLifts(context: CheckContext, model: TableModel): Finding[] {
       limit,
       because:
         uplift > 0
-          ? `${called(model.top)}: ${person} on the very end lift it off ${bearer} with ${sayKg(uplift / GRAVITY, 'up')}; ${screws}`
-          : `${called(model.top)}: with ${person} on the very end it still lies on ${bearer} with ${sayKg(-uplift / GRAVITY, 'down')}; ${screws}`,
+          ? `${called(model.top)}: ${person} on the very end lift it off ${bearer} with ${sayMass(context, uplift / GRAVITY, 'up')}; ${screws}`
+          : `${called(model.top)}: with ${person} on the very end it still lies on ${bearer} with ${sayMass(context, -uplift / GRAVITY, 'down')}; ${screws}`,
       fixes: good ? [] : fixesFor(context),
       source: ALLOWABLE_WITHDRAWAL_FACTOR.source,
       load: `someone of ${person} on the very end`,

@@ -5,6 +5,7 @@ import type { SpeciesField } from '../../wood/species.ts';
 import { speciesById } from '../../wood/species-list.ts';
 import { type Check, type CheckContext, called, fromMemory, notChecked, say } from './check.ts';
 import { type FixedAcross, piecesFixedAcross } from './fixed-points.ts';
+import { sayStress } from './say-load.ts';
 import { saySlot } from './slot-travel.ts';
 import { restraintStress } from './solvers/restraint.ts';
 import { screwTravel, slotFor } from './solvers/slot.ts';
@@ -52,7 +53,7 @@ function finding(context: CheckContext, one: FixedAcross): Finding {
     value: stress,
     limit,
     unit: 'MPa',
-    because: `${fact(context, one)}; ${season} that strains it by ${stress.toFixed(1)} MPa, and its wood holds ${limit.toFixed(1)} across the grain${breaks ? `: ${end}` : ''}`,
+    because: `${fact(context, one)}; ${season} that strains it by ${sayStress(context, stress, 1)}, and its wood holds ${sayStress(context, limit, 1)} across the grain${breaks ? `: ${end}` : ''}`,
     fixes,
     source,
     assumptions: [...movementAssumptions(climate), 'nothing gives; in time creep takes part of the stress away'],

@@ -11,6 +11,7 @@ import {
   sayMove,
 } from './check.ts';
 import { type LeanedTop, type LeaningPlace, leanedTop, leaningPlaces } from './leaned-top.ts';
+import { sayForce, sayMass } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { GRAVITY } from './solvers/mass.ts';
 import { deflectionAt } from './solvers/plate/field.ts';
@@ -40,7 +41,7 @@ function finding(context: CheckContext, top: LeanedTop, { name, spots }: Leaning
   const { ok, most } = GIVE_LIMITS.value;
   const verdict = atMostVerdict(value, ok, most);
   const part = top.model.top;
-  const kg = Math.round(context.loads.lean / GRAVITY);
+  const who = sayMass(context, context.loads.lean / GRAVITY);
   const edge = top.model.thickness(top.model.body.length / 2, top.model.body.width / 2);
   const cause = verdict === 'ok' ? '' : `; the edge is ${say(context, edge)} thick`;
   return {
@@ -51,7 +52,7 @@ function finding(context: CheckContext, top: LeanedTop, { name, spots }: Leaning
     value,
     limit: ok,
     unit: 'mm',
-    because: `${called(part)}: ${kg} kg on ${name} moves it ${sayMove(context, value, beside(verdict).value)}; up to ${sayMove(context, ok)} nobody minds${cause}`,
+    because: `${called(part)}: ${who} on ${name} moves it ${sayMove(context, value, beside(verdict).value)}; up to ${sayMove(context, ok, beside(verdict).limit)} nobody minds${cause}`,
     fixes:
       verdict === 'ok'
         ? []
@@ -71,7 +72,7 @@ function finding(context: CheckContext, top: LeanedTop, { name, spots }: Leaning
             value,
           ),
     source: GIVE_LIMITS.source,
-    load: `${context.loads.lean} N on ${name}, for a short time`,
+    load: `${sayForce(context, context.loads.lean)} on ${name}, for a short time`,
     assumptions: ['a thin plate of clear wood, held down along the bearers', ...top.assumptions],
     unconfirmed: fromMemory(part.wood, top.fields),
   };

@@ -3,6 +3,7 @@ import type { Mm } from '../../units/mm.ts';
 import { type Check, type CheckContext, say } from './check.ts';
 import { clampLines } from './clamp-line.ts';
 import { type GlueUp, glueUps, panelName } from './glued-boards.ts';
+import { sayForce, sayStress } from './say-load.ts';
 import { clampsByCover, clampsByForce } from './solvers/clamps.ts';
 import { type Figure, ours } from './solvers/ours.ts';
 
@@ -61,7 +62,7 @@ function clamps(context: CheckContext, panel: GlueUp): Finding {
     source:
       'spacing: Rabiej, Fine Woodworking; pressure: FPL-GTR-190 (second-hand); fewer than cover the joint: our convention',
     assumptions: [
-      `${shop.clamps.force} N a clamp, ${shop.gluing.pressure} MPa on the joint, cauls ${say(context, shop.clamps.caul)} deep`,
+      `${sayForce(context, shop.clamps.force)} a clamp, ${sayStress(context, shop.gluing.pressure)} on the joint, cauls ${say(context, shop.clamps.caul)} deep`,
       `a clamp opens ${say(context, CLAMP_ROOM.value)} more than panel and cauls are wide (${CLAMP_ROOM.source})`,
       'the whole panel is closed at once; glued in stages, the last joint wants the same',
     ],

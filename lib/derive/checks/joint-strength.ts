@@ -13,6 +13,7 @@ import {
   sayShare,
 } from './check.ts';
 import { jointWork, type WorkingJoint } from './joint-work.ts';
+import { sayForce, sayMoment } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { type JointWarning, jointWarnings } from './solvers/joint-range.ts';
 import { OFTEN_LIMITS, ONCE_LIMIT } from './solvers/joint-use.ts';
@@ -93,8 +94,8 @@ function bent(context: CheckContext, joint: WorkingJoint): Finding {
           ),
     source: OFTEN_LIMITS.source,
     load: shoved
-      ? `a level push of ${loads.shove} N at the top, once`
-      : `a level push of ${loads.push} N at the top, each way, often`,
+      ? `a level push of ${sayForce(context, loads.shove)} at the top, once`
+      : `a level push of ${sayForce(context, loads.push)} at the top, each way, often`,
     assumptions: [
       'glue on the whole flat cheeks; a loose tenon counts three quarters of one worked on the rail (our convention)',
       'bending across the flat of the tenon is left to the shoulders',
@@ -110,10 +111,11 @@ function hardestOf(assembly: Assembly, sort: string): number | undefined {
 }
 
 /** A twist that a bare tenon would not bear: shoulders must carry it, and how much they do is not known. */
-function twisted({ loads }: CheckContext, { spot, twist, bareTwist }: WorkingJoint): Finding[] {
+function twisted(context: CheckContext, { spot, twist, bareTwist }: WorkingJoint): Finding[] {
+  const { loads } = context;
   if (bareTwist * loads.push <= 1) return [];
   const [butting, mate] = [spot.butting, spot.mate].map((b) => called(b.part));
-  const moment = `${Math.round((twist * loads.push) / 1000)} N m`;
+  const moment = sayMoment(context, (twist * loads.push) / 1000);
   const needs = `tight glued shoulders: an everyday push twists ${butting} in ${mate} by ${moment}, more than its bare tenon bears`;
   return [{ ...notChecked('joint twist', spot.butting.part.id, needs, 'N m'), where: spot.joint.id }];
 }

@@ -4,7 +4,7 @@ import { isGlueUp, type PartId } from '../../model/part.ts';
 import { density } from '../../wood/density.ts';
 import { speciesById } from '../../wood/species-list.ts';
 import { type Check, type CheckContext, called } from './check.ts';
-import { sayKg } from './kilograms.ts';
+import { sayMass, sayPublishedMass } from './say-load.ts';
 import { PERSON_LIFT, TEAM_SHARE, teamCapacity } from './solvers/lifting.ts';
 import { massOf } from './solvers/mass.ts';
 import { tableModel, weigh } from './table-model.ts';
@@ -53,12 +53,14 @@ const capacityOf = (people: number, each: number): number =>
 
 const MOST_PEOPLE = Math.max(...Object.keys(TEAM_SHARE.value).map(Number));
 
-function finding({ shop }: CheckContext, { name, what, part, mass }: Lifted): Finding {
-  const { people, perPerson } = shop.hands;
+function finding(context: CheckContext, { name, what, part, mass }: Lifted): Finding {
+  const { people, perPerson } = context.shop.hands;
   const limit = capacityOf(people, perPerson);
   const good = mass <= limit;
   const team =
-    people === 1 ? `one lifts ${sayKg(limit, 'down')}` : `${people} people lift ${sayKg(limit, 'down')} together`;
+    people === 1
+      ? `one lifts ${sayMass(context, limit, 'down')}`
+      : `${people} people lift ${sayMass(context, limit, 'down')} together`;
   return {
     check: CHECK,
     verdict: good ? 'ok' : 'look again',
@@ -67,19 +69,19 @@ function finding({ shop }: CheckContext, { name, what, part, mass }: Lifted): Fi
     value: mass,
     limit,
     unit: 'kg',
-    because: `${what}: ${sayKg(mass)}; by the rule for team lifts ${team}`,
-    fixes: good ? [] : [helpFor(mass, perPerson, name)],
-    source: `${TEAM_SHARE.source}; ${PERSON_LIFT.value} kg a person: ${PERSON_LIFT.source}`,
+    because: `${what}: ${sayMass(context, mass)}; by the rule for team lifts ${team}`,
+    fixes: good ? [] : [helpFor(context, mass, perPerson, name)],
+    source: `${TEAM_SHARE.source}; ${sayPublishedMass(context, PERSON_LIFT.value)} a person: ${PERSON_LIFT.source}`,
     assumptions: ['a good grip, a level floor and no steps'],
   };
 }
 
 /** How many people it takes, or what to use instead. */
-function helpFor(mass: number, each: number, name: string): string {
+function helpFor(context: CheckContext, mass: number, each: number, name: string): string {
   for (let people = 1; people <= MOST_PEOPLE; people++) {
     const capacity = capacityOf(people, each);
-    if (capacity >= mass) return `${people} people lift ${sayKg(capacity, 'down')} together`;
+    if (capacity >= mass) return `${people} people lift ${sayMass(context, capacity, 'down')} together`;
   }
   const instead = name === 'whole' ? 'carry it in parts, or use a trolley' : 'slide it on edge, or use a trolley';
-  return `${instead}: even ${MOST_PEOPLE} people lift only ${sayKg(capacityOf(MOST_PEOPLE, each), 'down')}`;
+  return `${instead}: even ${MOST_PEOPLE} people lift only ${sayMass(context, capacityOf(MOST_PEOPLE, each), 'down')}`;
 }

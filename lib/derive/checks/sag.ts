@@ -1,7 +1,6 @@
 import type { Vec2 } from '../../geometry/vec.ts';
 import { partOf } from '../../model/assembly.ts';
 import type { Finding, Verdict } from '../../model/finding.ts';
-import type { Loads } from '../../shop/loads.ts';
 import type { Rounding } from '../../units/format-length.ts';
 import { density } from '../../wood/density.ts';
 import { speciesById } from '../../wood/species-list.ts';
@@ -16,6 +15,7 @@ import {
   sayMove,
   sayShare,
 } from './check.ts';
+import { sayMass } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import type { Beam } from './solvers/beam.ts';
 import { bendBeam } from './solvers/beam-bend.ts';
@@ -45,7 +45,7 @@ interface Measure {
   readonly unit: string;
   readonly source: string;
   /** The sentence, with value and limit as they are to be said. */
-  readonly because: (loads: Loads, value: string, limit: string) => string;
+  readonly because: (context: CheckContext, value: string, limit: string) => string;
   readonly verdict: (value: number, limit: number) => Verdict;
 }
 
@@ -121,8 +121,8 @@ const MEASURES: readonly Measure[] = [
     limit: ({ span }) => span * SAG_AT_ONCE.value,
     unit: 'mm',
     source: SAG_AT_ONCE.source,
-    because: (loads, value, limit) =>
-      `${loads.spread} kg spread over the top and its own weight lower the middle ${value}; up to ${limit} is well`,
+    because: (context, value, limit) =>
+      `${sayMass(context, context.loads.spread)} spread over the top and its own weight lower the middle ${value}; up to ${limit} is well`,
     verdict: overLimit,
   },
   {
@@ -143,19 +143,23 @@ const MEASURES: readonly Measure[] = [
     limit: ({ overhang }) => Math.max(overhang * TIP_GIVE.value, 0.1),
     unit: 'mm',
     source: TIP_GIVE.source,
-    because: (loads, value, limit) =>
-      `${loads.spread} kg spread over the top and its own weight move its ends ${value}; up to ${limit} is well`,
+    because: (context, value, limit) =>
+      `${sayMass(context, context.loads.spread)} spread over the top and its own weight move its ends ${value}; up to ${limit} is well`,
     verdict: overLimit,
   },
-  bendingStress('person at the end', 'someone sitting on the very end', ({ person }) => `${person} kg on the very end`),
+  bendingStress(
+    'person at the end',
+    'someone sitting on the very end',
+    (context) => `${sayMass(context, context.loads.person)} on the very end`,
+  ),
   bendingStress(
     'spot at the middle',
     'someone leaning on the middle, for a short time',
-    ({ lean }) => `${Math.round(lean / GRAVITY)} kg on the middle`,
+    (context) => `${sayMass(context, context.loads.lean / GRAVITY)} on the middle`,
   ),
 ];
 
-function bendingStress(at: BeamCaseName, load: string, who: (loads: Loads) => string): Measure {
+function bendingStress(at: BeamCaseName, load: string, who: (context: CheckContext) => string): Measure {
   return {
     check: 'bending stress',
     load,
@@ -163,8 +167,8 @@ function bendingStress(at: BeamCaseName, load: string, who: (loads: Loads) => st
     limit: () => STRESS_BANDS.value.ok,
     unit: 'of the working stress',
     source: STRESS_BANDS.source,
-    because: (loads, value, limit) =>
-      `with ${who(loads)} the wood works at ${value} of our working limit along the grain; up to ${limit} is well`,
+    because: (context, value, limit) =>
+      `with ${who(context)} the wood works at ${value} of our working limit along the grain; up to ${limit} is well`,
     verdict: (value) => atMostVerdict(value, STRESS_BANDS.value.ok, STRESS_BANDS.value.least),
   };
 }
@@ -190,7 +194,7 @@ function finding(context: CheckContext, long: LongBeam, m: Measure): Finding {
     value,
     limit,
     unit: m.unit,
-    because: `${called(top)}: ${m.because(context.loads, said(value, rounding.value), said(limit, rounding.limit))}`,
+    because: `${called(top)}: ${m.because(context, said(value, rounding.value), said(limit, rounding.limit))}`,
     fixes:
       verdict === 'ok'
         ? []

@@ -2,7 +2,7 @@ import type { Finding } from '../../model/finding.ts';
 import { type Check, type CheckContext, called, fromMemory, notChecked } from './check.ts';
 import { endLifts } from './end-lifts.ts';
 import { byBase, type HoldingScrew, holdingScrews, togetherAllowable } from './holding-screws.ts';
-import { sayKg } from './kilograms.ts';
+import { sayMass } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { LEAST_SCREWS_A_FRAME, LIFT_FACTOR } from './solvers/lift-off.ts';
 import { GRAVITY, weightOf } from './solvers/mass.ts';
@@ -51,7 +51,7 @@ function lifted(context: CheckContext, model: TableModel, screws: readonly Holdi
     value: load,
     limit,
     unit: 'N',
-    because: `${called(model.top)}: lifted by the top, its ${screws.length} screws carry ${sayKg(load / GRAVITY, 'up')} (${base}); they may carry ${sayKg(limit / GRAVITY, 'down')}${dead > 0 ? `, as ${dead} of them stand in end grain and count for nothing` : ''}`,
+    because: `${called(model.top)}: lifted by the top, its ${screws.length} screws carry ${sayMass(context, load / GRAVITY, 'up')} (${base}); they may carry ${sayMass(context, limit / GRAVITY, 'down')}${dead > 0 ? `, as ${dead} of them stand in end grain and count for nothing` : ''}`,
     fixes: good
       ? []
       : solvedFixes(context, {

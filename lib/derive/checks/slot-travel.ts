@@ -1,6 +1,6 @@
 import { type Assembly, partOf } from '../../model/assembly.ts';
 import type { Finding } from '../../model/finding.ts';
-import { formatInches, formatMm } from '../../units/format-length.ts';
+import { formatLength } from '../../units/format-length.ts';
 import type { Mm } from '../../units/mm.ts';
 import { type Check, type CheckContext, called, fromMemory, say } from './check.ts';
 import { type SlottedScrew, slottedScrews, tightest } from './slotted-screws.ts';
@@ -70,9 +70,9 @@ function fixesFor(context: CheckContext, name: string): string[] {
   });
 }
 
-/** A slot is cut to a fit: tenths of a mm, and 64ths beside them in an inch shop. */
+/** A slot is cut to a fit: tenths of a mm, or 64ths of an inch. */
 export const saySlot = ({ units }: CheckContext, mm: Mm, rounding: 'up' | 'down' = 'up'): string =>
-  units === 'in' ? `${formatMm(mm)} (${formatInches(mm, { rounding })})` : formatMm(mm, 1, rounding);
+  formatLength(mm, units, rounding);
 
 const none = (assembly: Assembly): Finding => ({
   check: slotTravel.name,

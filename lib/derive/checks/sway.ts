@@ -13,6 +13,7 @@ import {
   sayMove,
 } from './check.ts';
 import { type PushedBase, pushedBase, WAYS, type Way } from './pushed-base.ts';
+import { sayForce } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { SWAY_LIMITS, swayFrequency } from './solvers/frame-sway.ts';
 import { GLUED_GRIP } from './solvers/joint-stiffness.ts';
@@ -57,7 +58,7 @@ function mechanism(context: CheckContext, loose: Mechanism): Finding {
     because,
     fixes: fixes.length > 0 ? fixes : [fix],
     source: SWAY_LIMITS.source,
-    load: `a level push of ${context.loads.push} N`,
+    load: `a level push of ${sayForce(context, context.loads.push)}`,
   };
 }
 
@@ -103,7 +104,7 @@ function finding(context: CheckContext, soft: Solved, firm: number, way: Way): F
     value,
     limit: solid,
     unit: 'mm',
-    because: `a push of ${loads.push} N ${way} the table moves the top ${moved}${cause}; ${FEEL[verdict]} (up to ${sayMove(context, solid)} is solid${swing})`,
+    because: `a push of ${sayForce(context, loads.push)} ${way} the table moves the top ${moved}${cause}; ${FEEL[verdict]} (up to ${sayMove(context, solid, beside(verdict).limit)} is solid${swing})`,
     fixes:
       verdict === 'ok'
         ? []
@@ -119,7 +120,7 @@ function finding(context: CheckContext, soft: Solved, firm: number, way: Way): F
             value,
           ),
     source: SWAY_LIMITS.source,
-    load: `a level push of ${loads.push} N at the top`,
+    load: `a level push of ${sayForce(context, loads.push)} at the top`,
     range: [firm, value],
     assumptions: [
       'feet held by friction, across the table one foot of each frame; the top stiff in itself and hinged on the frames',

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../geometry/vec.ts';
 import type { Mm } from '../../units/mm.ts';
 import { type CheckContext, say } from './check.ts';
-import { sayKg } from './kilograms.ts';
+import { sayForce, sayMass } from './say-load.ts';
 import { GRAVITY, weightOf } from './solvers/mass.ts';
 import { type Figure, ours } from './solvers/ours.ts';
 import { FLOOR_FRICTION, slidePush } from './solvers/slide.ts';
@@ -45,13 +45,13 @@ function onTable(context: CheckContext, piece: StandingPiece): TipCase[] {
   const { loads } = context;
   const { min, max } = piece.box;
   const [x, y] = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2];
-  const person = sayKg(loads.person);
+  const person = sayMass(context, loads.person);
   const weight = loads.edge / GRAVITY;
   const inside = INSIDE_EDGE.value;
   const ends = [min[0], max[0]].map((end): Vec2 => [end, y]);
   const sides = [min[1], max[1]].map((side): Vec2 => [x, side]);
   const near = ringInside(piece, inside);
-  const nearEdge = `a weight of ${sayKg(weight)} ${say(context, inside)} inside an edge`;
+  const nearEdge = `a weight of ${sayMass(context, weight)} ${say(context, inside)} inside an edge`;
   const atEnd = loaded(piece, 'at an end', `someone of ${person} on the very end`, loads.person, ends, END_LEVERS);
   const atSide = loaded(
     piece,
@@ -71,18 +71,19 @@ function onTable(context: CheckContext, piece: StandingPiece): TipCase[] {
     atSide,
     ...(worse ? [atCorner] : []),
     loaded(piece, 'near an edge', nearEdge, weight, near, all),
-    pushed(piece, loads.push),
+    pushed(context, piece),
   ];
 }
 
 /** A corner that tips at no less than this of another place is not named by itself. */
 const WORSE = 0.99;
 
-function pushed(piece: StandingPiece, force: number): TipCase {
+function pushed(context: CheckContext, piece: StandingPiece): TipCase {
+  const force = context.loads.push;
   const tips = tipPush(piece, piece.height).force;
   return {
     name: 'when pushed',
-    who: `a level push of ${Math.round(force)} N at the top`,
+    who: `a level push of ${sayForce(context, force)} at the top`,
     mass: force / GRAVITY,
     tipsAt: tips / GRAVITY,
     margin: tipMargin(piece, [], { force, height: piece.height }).margin,
@@ -114,7 +115,8 @@ function ringInside({ box: { min, max } }: StandingPiece, by: Mm): Vec2[] {
 }
 
 /** One person near an end, or two on the same half: whichever is worse. */
-function sitting({ loads }: CheckContext, piece: StandingPiece): TipCase {
+function sitting(context: CheckContext, piece: StandingPiece): TipCase {
+  const { loads } = context;
   const { min, max } = piece.box;
   const { fromEnd, each } = SITTING.value;
   const y = (min[1] + max[1]) / 2;
@@ -134,7 +136,7 @@ function sitting({ loads }: CheckContext, piece: StandingPiece): TipCase {
   const least = Math.min(...settings.map(margin));
   return {
     name: 'when sat on',
-    who: `someone of ${sayKg(loads.person)} sitting near an end`,
+    who: `someone of ${sayMass(context, loads.person)} sitting near an end`,
     mass: loads.person,
     tipsAt: Math.min(...[0, 1].map((end) => tipLoad(piece, from(end, near)).force)) / GRAVITY,
     margin: least,

@@ -1,6 +1,6 @@
 import type { Finding, Verdict } from '../../model/finding.ts';
 import { atLeastVerdict, type Check, type CheckContext, notChecked } from './check.ts';
-import { sayKg } from './kilograms.ts';
+import { sayForce, sayMass } from './say-load.ts';
 import { solvedFixes } from './solve-fix.ts';
 import { weightOf } from './solvers/mass.ts';
 import { FLOOR_FRICTION, slidePush } from './solvers/slide.ts';
@@ -31,11 +31,16 @@ function finding(context: CheckContext, piece: StandingPiece, one: TipCase): Fin
     ...(Number.isFinite(one.margin) ? { value: one.margin } : {}),
     limit: ok,
     unit: 'times',
-    because: one.name === 'when pushed' ? pushed(piece, one, verdict) : `${one.who}: ${outcome(one, verdict)}`,
+    because:
+      one.name === 'when pushed'
+        ? pushed(context, piece, one, verdict)
+        : `${one.who}: ${outcome(context, one, verdict)}`,
     fixes: verdict === 'ok' ? [] : fixesFor(context, one, verdict, piece.under),
     source: TIP_LIMITS.source,
     load: one.who,
-    assumptions: [`it weighs ${sayKg(piece.mass)} and stands on the middles of its pads, or on its lowest corners`],
+    assumptions: [
+      `it weighs ${sayMass(context, piece.mass)} and stands on the middles of its pads, or on its lowest corners`,
+    ],
   };
 }
 
@@ -53,26 +58,36 @@ const HAND: { readonly [V in Verdict]: string } = {
   'not checked': 'is not known',
 };
 
-function outcome({ tipsAt, mass }: TipCase, verdict: Verdict): string {
+function outcome(context: CheckContext, { tipsAt, mass }: TipCase, verdict: Verdict): string {
   if (!Number.isFinite(tipsAt)) return 'no weight there tips it over, its feet stand out that far';
-  return `it tips over at ${sayKg(tipsAt, 'down')}; ${sayKg(mass)} ${HAND[verdict]}`;
+  return `it tips over at ${sayMass(context, tipsAt, 'down')}; ${sayMass(context, mass)} ${HAND[verdict]}`;
 }
 
-function pushed({ weight }: StandingPiece, one: TipCase, verdict: Verdict): string {
+function pushed(context: CheckContext, { weight }: StandingPiece, one: TipCase, verdict: Verdict): string {
   const { tipsAt, mass, who, margin } = one;
   const slides = slidePush(weight, FLOOR_FRICTION.value.usual);
-  const first = slides < weightOf(tipsAt) ? `slides before that, at ${newtons(slides)}` : 'does not slide before that';
+  const first =
+    slides < weightOf(tipsAt)
+      ? `slides before that, at ${sayForce(context, slides, 'down')}`
+      : 'does not slide before that';
   const held = margin < TIP_LIMITS.value.least && verdict === 'look again';
-  const hand = held ? 'that is too little where its feet cannot slide' : `${newtons(weightOf(mass))} ${HAND[verdict]}`;
-  return `${who}: it tips over at ${newtons(weightOf(tipsAt))}; ${hand}; on a usual floor it ${first}`;
+  const hand = held
+    ? 'that is too little where its feet cannot slide'
+    : `${sayForce(context, weightOf(mass))} ${HAND[verdict]}`;
+  return `${who}: it tips over at ${sayForce(context, weightOf(tipsAt), 'down')}; ${hand}; on a usual floor it ${first}`;
 }
 
-const newtons = (force: number): string => `${Math.floor(force + 1e-6)} N`;
-
-function reached({ name, mass }: TipCase, times: number, which: 'margin' | 'slidingMargin'): string {
+function reached(
+  context: CheckContext,
+  { name, mass }: TipCase,
+  times: number,
+  which: 'margin' | 'slidingMargin',
+): string {
   if (!Number.isFinite(times)) return 'feet that no weight there tips it over';
-  if (name !== 'when pushed') return sayKg(times * mass, 'down');
-  return which === 'slidingMargin' ? 'a base that slides before it tips' : newtons(weightOf(times * mass));
+  if (name !== 'when pushed') return sayMass(context, times * mass, 'down');
+  return which === 'slidingMargin'
+    ? 'a base that slides before it tips'
+    : sayForce(context, weightOf(times * mass), 'down');
 }
 
 /** Moves that bring enough in hand, or at least what keeps it standing; none that puts feet out beyond the top. */
@@ -90,7 +105,7 @@ function fixesFor(context: CheckContext, one: TipCase, verdict: Verdict, under: 
         limit,
         want: 'at least',
         levers: one.levers,
-        say: (times) => reached(one, times, which),
+        say: (times) => reached(context, one, times, which),
       },
       one[which],
     );

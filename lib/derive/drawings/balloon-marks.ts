@@ -6,11 +6,11 @@ import type { Style } from '../../drawing/style.ts';
 import type { Mm } from '../../units/mm.ts';
 import type { Balloon } from './balloons.ts';
 
-/** Least radius, and white around the letters; paper mm. */
+/** Least radius, and white around the letters; paper mm; our convention. */
 const LEAST: Mm = 3.4;
 const WHITE: Mm = 0.7;
 
-/** Half the width of the dot at the end of a leader, paper mm. */
+/** Half the width of the dot at the end of a leader, paper mm; our convention. */
 const DOT: Mm = 0.55;
 
 /** A circle that a mark has room in, paper mm. */

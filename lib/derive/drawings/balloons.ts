@@ -24,12 +24,15 @@ const GAP = 1.5;
 const LEAD = { least: 4.5, most: 60, step: 2.5 } as const;
 const TIP_CLEAR = 2.5;
 
-/** Tips that are tried on a piece, directions from each, and places in one direction. */
+/** Tips that are tried on a piece, directions from each, and places in one direction; our convention. */
 const TIPS = 12;
 const TURNS = 32;
 const PLACES = 3;
 
-/** A leader over another piece counts so much more than one over white paper; one along an edge, so many paper mm. */
+/**
+ * A leader over another piece counts so much more than one over white paper; one along an edge, so many paper mm; our
+ * convention.
+ */
 const OVER_WOOD = 3;
 const ALONG_EDGE = 6;
 
@@ -37,7 +40,7 @@ const ALONG_EDGE = 6;
 const EDGES = [30, 90, 150] as const;
 const NEAR_EDGE = 8;
 
-/** How often the order is changed when one finds no place. */
+/** How often the order is changed when one finds no place; our convention. */
 const TRIES = 12;
 
 /** A place for a balloon, and what speaks against it in mm of leader. */

@@ -4,7 +4,7 @@ import type { Cover } from './cover.ts';
 /** Calls back once for every cover that may lie over or under the segment, until the answer is `enough`. */
 export type CoverGrid = (a: Vec3, b: Vec3, visit: (cover: Cover) => 'enough' | undefined) => void;
 
-/** Cells along the longer side of the view. */
+/** Cells along the longer side of the view; our convention. */
 const CELLS = 64;
 
 /** Room around a segment, mm, so that rounding never misses a cell. */

@@ -1,7 +1,7 @@
 import type { Layer } from '../../drawing/layer.ts';
 import { INKS, NARROW } from '../../drawing/layers.ts';
 
-/** Where a part lies: an area in the color of pale wood, light enough to letter on. */
+/** Where a part lies: an area in the color of pale wood, light enough to letter on; our convention. */
 export const WOOD: Layer = {
   name: 'WOOD',
   width: NARROW,

@@ -19,13 +19,16 @@ export interface CutPagesHead {
   readonly warning?: string | undefined;
 }
 
-/** A view at 1:10: a board of eight feet lies on a letter sheet. */
+/** A view at 1:10: a board of eight feet lies on a letter sheet; our convention. */
 const SCALE = 10;
 
-/** Paper mm that the boards of one page take at most: a letter sheet on its side less margins and heading. */
+/**
+ * Paper mm that the boards of one page take at most: a letter sheet on its side less margins and heading; our
+ * convention.
+ */
 const PAGE = 172;
 
-/** Paper mm between boards, between a heading and what is below, and from line to line of the head. */
+/** Paper mm between boards, between a heading and what is below, and from line to line of the head; our convention. */
 const GAP = 5;
 const HEADING = 2.5;
 const LINE = 4.5;

@@ -7,14 +7,14 @@ import type { Place } from '../lumber/cut-plan/cut-plan.ts';
 import { freePlace, type Room } from './free-place.ts';
 import type { SawLine } from './saw-lines.ts';
 
-/** Heights of lettering in a part or an offcut, paper mm: the first that fits. */
+/** Heights of lettering in a part or an offcut, paper mm: the first that fits; our convention. */
 const MARKS = [3, 2.5, 2, 1.6] as const;
 const SMALL = [1.8, 1.5] as const;
 
-/** Paper mm between mark and size of a part, and left free at the ends of either. */
+/** Paper mm between mark and size of a part, and left free at the ends of either; our convention. */
 const BETWEEN = 1.5;
 
-/** A line of lettering takes so many heights of its capitals, tails included. */
+/** A line of lettering takes so many heights of its capitals, tails included; our convention. */
 const LINE_PITCH = 1.7;
 
 /** Mark and size in the middle of a part: side by side, else one above the other, else the mark alone. */

@@ -29,7 +29,7 @@ export interface CutDiagramLook {
   readonly say: (mm: Mm) => string;
 }
 
-/** Lines of a defect: closer than those of a section. */
+/** Lines of a defect: closer than those of a section; our convention. */
 const DEFECT_LINES = { angle: 45, spacing: 0.9 } as const;
 
 /**

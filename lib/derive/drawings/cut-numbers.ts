@@ -4,11 +4,11 @@ import { CUT } from './cut-diagram-layers.ts';
 import { freePlace, type Room, roomOf } from './free-place.ts';
 import type { SawLine } from './saw-lines.ts';
 
-/** Paper mm: height of a number, and its distance from the line. */
+/** Paper mm: height of a number, and its distance from the line; our convention. */
 const HEIGHT = 1.6;
 const OFF = 0.8;
 
-/** Where along its line, short of its ends, a number is tried. */
+/** Where along its line, short of its ends, a number is tried; our convention. */
 const SHARES = [0, 1, ...Array.from({ length: 19 }, (_, n) => 0.05 * (n + 1))];
 
 /** The board, its kerf and scale. */

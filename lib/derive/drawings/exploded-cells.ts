@@ -21,7 +21,7 @@ export interface SeenCells {
   readonly alone: readonly number[];
 }
 
-/** Cells left free around everything. */
+/** Cells left free around everything; our convention. */
 const BORDER = 2;
 
 /** More faces than a piece has. */

@@ -31,13 +31,13 @@ export const UNSHORTENED = Math.sqrt(3 / 2);
 const LIFTS: readonly Mm[] = [300, 450, 600, 800];
 const ENOUGH = 0.3;
 
-/** Less of a piece than this may be nothing in finer cells. */
+/** Less of a piece than this may be nothing in finer cells; our convention. */
 const HARDLY = 0.05;
 
 /** Over the corner of front and far end, or of front and reference end when a piece is hardly seen from there. */
 const CORNERS: readonly View[] = [VIEWS.isometric, viewFrom([-1, -1, 1])];
 
-/** Cells over a view: to choose a lift, and to find places for balloons. */
+/** Cells over a view: to choose a lift, and to find places for balloons; our convention. */
 const COARSE = 150;
 const FINE = 360;
 
@@ -89,7 +89,7 @@ function lifted(assembly: Assembly, shapes: ReadonlyMap<PartId, Shape>, view: Vi
   return { view, opened, projections, share: Math.min(ENOUGH, ...wanted) };
 }
 
-/** What is in front of a line by less than so many cells does not hide it. */
+/** What is in front of a line by less than so many cells does not hide it; our convention. */
 const NEAR = 1.5;
 
 /** The stretches of a line that no piece hides, as fine as the cells. */

@@ -14,11 +14,17 @@ export interface Running {
 /** Paper mm, our convention: gap from the edge, end of the straight stretch, end of the slanting one; then the letters. */
 const TICK = { gap: 0.5, straight: 1.5, slanting: 4, text: 4.8 } as const;
 
-/** Paper mm: height of a capital, and room from one line of lettering to the next. */
+/**
+ * Paper mm: height of a capital, and room from one line of lettering to the next; 1.8 is of the series of ISO 3098-1,
+ * the room our convention.
+ */
 const HEIGHT = 1.8;
 const PITCH = 3;
 
-/** Paper mm: figures lie level below the board when none is moved further than this from its tick, else they stand. */
+/**
+ * Paper mm: figures lie level below the board when none is moved further than this from its tick, else they stand; our
+ * convention.
+ */
 const MOST_MOVED = 6;
 const APART = 2;
 

@@ -20,7 +20,7 @@ export interface StripPlanHeading {
   readonly warning?: string;
 }
 
-/** Model mm in one paper mm. */
+/** Model mm in one paper mm; our convention. */
 const SCALE = 10;
 
 /** The strip plan to hang over the bench: the top from above, and the stack of blanks over the wedge. */

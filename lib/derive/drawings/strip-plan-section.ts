@@ -7,7 +7,7 @@ import type { Mm } from '../../units/mm.ts';
 import type { BoardPlace, StripPlace, StripPlan } from '../lumber/strip-plan/strip-plan.ts';
 import type { StripProblem } from '../lumber/strip-plan/strip-problem.ts';
 
-/** The section is drawn so many times as large as the plan, both ways: a wedge is thin. */
+/** The section is drawn so many times as large as the plan, both ways: a wedge is thin; our convention. */
 export const ENLARGED = 2;
 
 /**

@@ -77,7 +77,10 @@ export function stripPlanView({ strips }: StripPlan, problem: StripProblem, styl
   ];
 }
 
-/** Where the words of a strip may begin, as parts of length and width: right of the triangle, the first that is clear. */
+/**
+ * Where the words of a strip may begin, as parts of length and width: right of the triangle, the first that is clear;
+ * our convention.
+ */
 const LABEL_AT: readonly (readonly [number, number])[] = [0, 0.26, -0.26].flatMap((shift) =>
   [0.31, 0.36, 0.42, 0.5].map((share) => [share, shift] as const),
 );

@@ -9,10 +9,10 @@ import type { SpeciesId } from '../../wood/species-id.ts';
 import { THICKNESS_CLASSES, type ThicknessClass, type ThicknessClassId } from '../../wood/thickness-classes.ts';
 import { boardFeetToBuy } from '../../wood/waste.ts';
 import { type CutList, type CutListRow, isFromOffcuts } from '../cut-list/cut-list.ts';
+import { enoughFor } from './enough-for.ts';
 import { isRipped } from './ripped.ts';
 import { classesOf, pricePerFoot } from './stocked.ts';
-import { pileOf } from './yard-pile.ts';
-import { type Enough, yardVisits } from './yard-visits.ts';
+import type { Enough } from './yard-visits.ts';
 import { type ThicknessZone, zonesOf } from './zones.ts';
 
 /** Boards of one class and size to look for. */
@@ -26,6 +26,8 @@ export interface BuyingRow {
   readonly thickness: Mm;
   readonly width: Mm;
   readonly length: Mm;
+  /** mm: the width alone once it is finished. */
+  readonly finishedWidth: Mm;
   /** Absent when nothing that the yard has is thick enough. */
   readonly lumber?: ThicknessClassId;
   /** mm of thickness to spare in a dressed board; 0 when it is just enough. */
@@ -48,7 +50,7 @@ export interface ClassNeed {
   readonly pricePerFoot: number;
   /** By the basis of the shop. */
   readonly price: number;
-  /** Board feet that were enough in made-up visits to the yard; absent when no board of the grade is large enough. */
+  /** Board feet that were enough in made-up visits to the yard; absent when boards of the grade are too small. */
   readonly enough?: Enough;
 }
 
@@ -75,6 +77,7 @@ export interface BuyingList {
     readonly toBuyByYield: number;
     readonly toBuyByAddOn: number;
     readonly price: number;
+    readonly enough?: Enough;
   };
   /** The same of the top alone, and of the top all in its thickest class. */
   readonly top: { readonly boardFeet: number; readonly allThickest: number };
@@ -87,7 +90,12 @@ export function buyingList(assembly: Assembly, list: CutList, shop: Shop): Buyin
   const classes = classesOf(shop);
   const strips = assembly.parts.filter((part): part is Strip => part.body.kind === 'slice');
   const rows = whole(list.rows.filter((row) => !isFromOffcuts(row))).map((row) => buyingRow(row, classes));
-  const needs = classNeeds(rows, shop);
+  const bare = classNeeds(rows, shop);
+  const visits = enoughFor(rows, bare, shop);
+  const needs = bare.map((need): ClassNeed => {
+    const enough = visits.of(need);
+    return enough ? { ...need, enough } : need;
+  });
   const top = rows.filter((row) => row.isStrip);
   const thickest = thickestOf(top);
   const panel = strips[0]?.body.of;
@@ -110,6 +118,7 @@ export function buyingList(assembly: Assembly, list: CutList, shop: Shop): Buyin
       toBuyByYield: sum((n) => n.toBuyByYield),
       toBuyByAddOn: sum((n) => n.toBuyByAddOn),
       price: sum((n) => n.price),
+      ...(visits.all ? { enough: visits.all } : {}),
     },
     top: {
       boardFeet: top.reduce((all, row) => all + row.boardFeet, 0),
@@ -160,6 +169,7 @@ function buyingRow(row: CutListRow, classes: readonly ThicknessClass[]): BuyingR
     thickness: rough.thickness,
     width: rough.width,
     length: rough.length,
+    finishedWidth: finished.width,
     ...(lumber ? { lumber: lumber.id, spare: spare(lumber, rough.thickness) } : {}),
     ...(next ? { orElse: next.id } : {}),
     boardFeet: lumber ? boardFeetNominal(lumber.nominal, finished.width, finished.length) * quantity : 0,
@@ -180,7 +190,6 @@ function classNeeds(rows: readonly BuyingRow[], shop: Shop): ClassNeed[] {
     const toBuyByYield = boardFeetToBuy(net, { basis: 'yield', percent: share });
     const toBuyByAddOn = boardFeetToBuy(net, { basis: 'addOn', percent: addOn });
     const perFoot = pricePerFoot(shop, lumber!);
-    const enough = yardVisits(own, pileOf(shop.lumber.grade, classOf(lumber!).nominal), shop.lumber.kerf);
     return {
       wood,
       lumber: lumber!,
@@ -190,7 +199,6 @@ function classNeeds(rows: readonly BuyingRow[], shop: Shop): ClassNeed[] {
       toBuyByAddOn,
       pricePerFoot: perFoot,
       price: perFoot * (basis === 'yield' ? toBuyByYield : toBuyByAddOn),
-      ...(enough ? { enough } : {}),
     };
   });
   return needs.sort((a, b) => (a.wood === b.wood ? quarters(b.lumber) - quarters(a.lumber) : a.wood < b.wood ? -1 : 1));

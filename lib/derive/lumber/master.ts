@@ -69,9 +69,27 @@ export async function loadSolver(source: SolverSource = {}): Promise<Solver> {
   const load = loadHighs as unknown as (options: object) => Promise<Highs>; // under nodenext its type is the module's
   const highs = await load({
     ...(source.locate ? { locateFile: source.locate } : {}),
-    ...(source.bytes ? { wasmBinary: source.bytes } : {}),
+    ...(source.bytes ? await fromBytes(source.bytes) : {}),
   });
   return { program: () => programOf(highs) };
+}
+
+/** As much of WebAssembly as is used; the library is written for Node and browsers alike, and has the types of neither. */
+interface WebAssemblyHere {
+  compile(bytes: ArrayBuffer | Uint8Array): Promise<object>;
+  instantiate(module: object, imports: object): Promise<object>;
+}
+
+/** This build of the loader does not look at bytes in its options, and would fetch its file all the same: they are compiled here. */
+async function fromBytes(bytes: ArrayBuffer | Uint8Array): Promise<object> {
+  const { WebAssembly: here } = globalThis as unknown as { readonly WebAssembly: WebAssemblyHere };
+  const module = await here.compile(bytes);
+  return {
+    instantiateWasm(imports: object, ready: (instance: object) => void): object {
+      void here.instantiate(module, imports).then(ready);
+      return {};
+    },
+  };
 }
 
 function programOf(highs: Highs): Program {

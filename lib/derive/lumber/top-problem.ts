@@ -26,8 +26,6 @@ export function topProblem(
   const shows = slices.filter(({ body }) => body.top === 0);
   const panel = shows[0]?.body.of;
   if (!panel) return undefined;
-  // A board that lies over the center line is drawn as its two halves.
-  const halves = shows.filter(isRipped).length;
   const { kerf, jointing, edgeTrim } = shop.lumber;
   const { length, width, underside } = panel;
   // Boards shorter than the rough strips could not be trimmed at both ends; one that is pinned is taken all the same.
@@ -42,14 +40,14 @@ export function topProblem(
     boards: long,
     settings: {
       ...STRIP_SETTINGS,
-      strips: wishes.strips || shows.length - halves / 2,
+      strips: stripCount(nominal, wishes),
       layers: wishes.layers,
       kerf,
       jointing,
       edgeTrim,
       cleanUp: Math.max(...slices.map(({ rough, finished }) => rough.thickness - finished.thickness)),
       leastWidth: wishes.leastWidth,
-      seamOnCenterLine: halves === 0,
+      seamOnCenterLine: !shows.some(isRipped),
       rings: wishes.rings,
       preference:
         wishes.preference === 'ordered'
@@ -58,4 +56,10 @@ export function topProblem(
     },
     ...(pins.length > 0 ? { pins } : {}),
   };
+}
+
+/** Strips side by side that are planned: as many as are wished for, or drawn; one over the center line is drawn as its two halves. */
+export function stripCount({ parts }: Assembly, { strips }: Pick<LumberWishes, 'strips'>): number {
+  const shows = parts.filter(({ body }) => body.kind === 'slice' && body.top === 0);
+  return strips || shows.length - shows.filter(isRipped).length / 2;
 }

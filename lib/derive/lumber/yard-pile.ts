@@ -43,7 +43,7 @@ export interface DrawnBoard {
  * Draws a board: even sizes, and a flaw at one end or along one edge, where whoever picks boards wants it; from nothing to
  * twice its average.
  */
-export function drawBoard({ thickness, width, length, clear }: YardPile, chance: () => number): DrawnBoard {
+function drawBoard({ thickness, width, length, clear }: YardPile, chance: () => number): DrawnBoard {
   const between = ([low, high]: readonly [Mm, Mm]): Mm => low + (high - low) * chance();
   const wide = between(width);
   const long = between(length);
@@ -53,5 +53,14 @@ export function drawBoard({ thickness, width, length, clear }: YardPile, chance:
     width: atEnd ? wide : wide * rest,
     length: atEnd ? long * rest : long,
     boardFeet: boardFeetNominal(thickness, wide, long),
+  };
+}
+
+/** Boards of a pile one by one; asked again for the same number, the same board. */
+export function boardsOf(pile: YardPile, chance: () => number): (n: number) => DrawnBoard {
+  const drawn: DrawnBoard[] = [];
+  return (n) => {
+    while (drawn.length <= n) drawn.push(drawBoard(pile, chance));
+    return drawn[n]!;
   };
 }

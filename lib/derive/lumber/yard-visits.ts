@@ -1,13 +1,7 @@
-import type { Mm } from '../../units/mm.ts';
 import { seeded } from './strip-plan/seeded.ts';
-import { type DrawnBoard, drawBoard, type YardPile } from './yard-pile.ts';
-
-/** Pieces of one size to be cut. */
-export interface PieceNeed {
-  readonly pieces: number;
-  readonly width: Mm;
-  readonly length: Mm;
-}
+import { boardsOf } from './yard-pile.ts';
+import { type CutWay, visitOnce } from './yard-visit.ts';
+import type { ClassWanted, YardSaw } from './yard-wanted.ts';
 
 /** Board feet that were enough in so many of 100 visits. */
 export interface Enough {
@@ -16,68 +10,47 @@ export interface Enough {
   readonly in95: number;
 }
 
+/** What was enough of each class, undefined where its boards cannot give it, and of all together. */
+export interface EnoughOfAll {
+  readonly classes: readonly (Enough | undefined)[];
+  readonly all?: Enough;
+}
+
 /** Visits that are made up, and the seed they are drawn with: our convention. */
 const VISITS = 100;
 const SEED = 1;
 
-/** More boards than this are not bought for one class; then the pile cannot give the pieces. */
-const MOST = 300;
+/** Ways to cut the parts; of each visit the cheapest counts. */
+const WAYS: readonly CutWay[] = (['rip', 'crosscut'] as const).flatMap((first): CutWay[] => [
+  { first, by: ({ width }) => width },
+  { first, by: ({ length }) => length },
+  { first, by: ({ width, length }) => width * length },
+]);
 
 /**
- * Board feet that are enough: boards are drawn from the pile one by one until all pieces can be cut from them, many times
- * over. The plan is a coarse one: rip, crosscut, trim, widest and longest first. Undefined when the pile cannot give them.
+ * Board feet that are enough: boards are drawn from the piles one by one until all comes out of them, many times over.
+ * Strips are as wide as the boards come; parts come from what is left of these and from further boards. A coarse plan.
+ *
+ * @param wanted classes of one wood, thickest first.
  */
-export function yardVisits(needs: readonly PieceNeed[], pile: YardPile, kerf: Mm, visits = VISITS): Enough | undefined {
-  const chance = seeded(SEED);
-  const bought: number[] = [];
-  for (let visit = 0; visit < visits; visit++) {
-    const feet = visitOnce(needs, pile, kerf, chance);
-    if (feet === undefined) return undefined;
-    bought.push(feet);
-  }
-  bought.sort((a, b) => a - b);
-  const at = (share: number): number => bought[Math.ceil(share * visits) - 1]!;
+export function yardVisits(wanted: readonly ClassWanted[], saw: YardSaw, visits = VISITS): EnoughOfAll {
+  const bought = Array.from({ length: visits }, (_, visit) => {
+    const boards = wanted.map(({ pile }, c) => boardsOf(pile, seeded(SEED + visit * wanted.length + c)));
+    const ways = WAYS.map((way) => visitOnce(wanted, saw, way, boards));
+    return ways.reduce((best, way) => (sum(way) < sum(best) ? way : best));
+  });
+  const classes = wanted.map((_, c) => enough(bought.map((feet) => feet[c])));
+  const all = enough(bought.map(sum));
+  return { classes, ...(all ? { all } : {}) };
+}
+
+/** Infinity when one class cannot be had. */
+const sum = (feet: readonly (number | undefined)[]): number =>
+  feet.reduce<number>((all, f) => all + (f ?? Infinity), 0);
+
+function enough(feet: readonly (number | undefined)[]): Enough | undefined {
+  const known = feet.filter((f): f is number => f !== undefined && f < Infinity).sort((a, b) => a - b);
+  if (known.length < feet.length || known.length === 0) return undefined;
+  const at = (share: number): number => known[Math.ceil(share * known.length) - 1]!;
   return { in50: at(0.5), in80: at(0.8), in95: at(0.95) };
-}
-
-/** What fits but for so little fits, mm (our convention). */
-const SAME: Mm = 1e-6;
-
-type Open = { width: Mm; length: Mm };
-
-function visitOnce(needs: readonly PieceNeed[], pile: YardPile, kerf: Mm, chance: () => number): number | undefined {
-  const open = needs
-    .flatMap(({ pieces, width, length }) => Array.from({ length: pieces }, (): Open => ({ width, length })))
-    .sort((a, b) => b.width - a.width || b.length - a.length);
-  let feet = 0;
-  for (let count = 0; open.length > 0; count++) {
-    if (count === MOST) return undefined;
-    const board = drawBoard(pile, chance);
-    // A board that gives nothing is left at the yard.
-    if (cutFrom(board, open, kerf) > 0) feet += board.boardFeet;
-  }
-  return feet;
-}
-
-/** Cuts what it can out of a board and takes it off the list; answers how many pieces. */
-function cutFrom({ width, length }: DrawnBoard, open: Open[], kerf: Mm): number {
-  let cut = 0;
-  let left = width;
-  for (;;) {
-    const first = open.findIndex((piece) => piece.width <= left + SAME && piece.length <= length + SAME);
-    if (first < 0) return cut;
-    const lane = open[first]!.width;
-    cut += fillLane(lane, length, open, kerf);
-    left -= lane + kerf;
-  }
-}
-
-/** Fills a strip of one width, the widest and longest pieces first. */
-function fillLane(lane: Mm, length: Mm, open: Open[], kerf: Mm): number {
-  let cut = 0;
-  for (let rest = length; ; cut++) {
-    const at = open.findIndex((piece) => piece.width <= lane + SAME && piece.length <= rest + SAME);
-    if (at < 0) return cut;
-    rest -= open.splice(at, 1)[0]!.length + kerf;
-  }
 }

@@ -6,7 +6,7 @@ import { facetOutline, type Outline } from '../../geometry/outline.ts';
 import { grown, isInside, placesAround, type Room } from './room.ts';
 import type { Sheet } from './sheet.ts';
 
-/** How far from where they belong letters and other marks may go to find room, mm. */
+/** How far from where they belong letters and other marks may go to find room, mm; our convention. */
 const LETTER_REACH = 30;
 const MARK_REACH = 150;
 

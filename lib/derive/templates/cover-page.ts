@@ -1,6 +1,8 @@
-import { boundsOf } from '../../drawing/bounds.ts';
+import { type Box, boundsOf } from '../../drawing/bounds.ts';
+import { clipMarks } from '../../drawing/clip-marks.ts';
 import type { Mark, Pt } from '../../drawing/entity.ts';
 import { LAYERS } from '../../drawing/layers.ts';
+import { letterWidth } from '../../drawing/letter-width.ts';
 import type { Page } from '../../drawing/page.ts';
 import { moveMark } from '../../drawing/place.ts';
 import { fittingHeight, printSheet, textMark } from '../../drawing/print-sheet.ts';
@@ -79,6 +81,9 @@ function mapMarks({ face }: Template, { grid, tiles }: Tiling, at: Pt, room: Pt)
     at[0] + (x - grid.corner[0]) * factor,
     at[1] + (room[1] + tall * factor) / 2 + (y - grid.corner[1]) * factor,
   ];
+  const outlines = [polyOf('OUTLINE', face.outlines.near), polyOf('SAW-LINE', face.saw)].map((mark) =>
+    moveMark(mark, to, factor),
+  );
   const numbers = new Map(tiles.map((place, k) => [tileName(place), k + 1]));
   const cells = tilePlaces(grid).flatMap((place): Mark[] => {
     const { min, max } = tileCell(grid, place);
@@ -96,13 +101,47 @@ function mapMarks({ face }: Template, { grid, tiles }: Tiling, at: Pt, room: Pt)
       const stroke = (points: readonly Pt[]): Mark => ({ kind: 'poly', layer: LAYERS.RULE, points, closed: false });
       return [border, stroke([cross[0], cross[1]]), stroke([cross[2], cross[3]])];
     }
-    const height = Math.min(4, (high - low) / 4, (right - left) / 5);
     return [
       border,
-      textMark(tileName(place), [left + 1, high - 1 - height], height, { bold: true }),
-      textMark(`sheet ${number}`, [left + 1, high - 1 - 1.8 * height], height / 2),
+      ...cellWords(tileName(place), `sheet ${number}`, { min: [left, low], max: [right, high] }, outlines),
     ];
   });
-  const outlines = [polyOf('OUTLINE', face.outlines.near), polyOf('SAW-LINE', face.saw)];
-  return [...outlines.map((mark) => moveMark(mark, to, factor)), ...cells];
+  return [...outlines, ...cells];
+}
+
+/** From the border of a cell to its words, and the greatest height of its name; mm, our convention. */
+const INSIDE = 1;
+const NAME = 4;
+
+/** Where the words of a cell are tried, as shares of the way from left to right and from below up; and how large; our convention. */
+const TRIED: readonly Pt[] = [
+  [0, 1],
+  [0, 0],
+  [1, 1],
+  [1, 0],
+  ...[0.5, 0.25, 0.75].flatMap((x) => [0.5, 1, 0, 0.75, 0.25].map((y): Pt => [x, y])),
+];
+const SIZES = [1, 0.8, 0.6] as const;
+
+/** The name of a sheet and its number in its cell, where no line of the outline is: rather large than in a corner. */
+function cellWords(name: string, number: string, { min, max }: Box, outlines: readonly Mark[]): Mark[] {
+  const most = Math.min(NAME, (max[1] - min[1]) / 4, (max[0] - min[0]) / 5);
+  const around = ([x, y]: Pt, size: Pt, by: number): Box => ({
+    min: [x - by, y - by],
+    max: [x + size[0] + by, y + size[1] + by],
+  });
+  const options = SIZES.flatMap((share) => {
+    const height = most * share;
+    const size: Pt = [Math.max(letterWidth(name, height, true), letterWidth(number, height / 2)), 1.8 * height];
+    const room = [0, 1].map((axis) => max[axis as 0] - min[axis as 0] - 2 * INSIDE - size[axis as 0]) as [
+      number,
+      number,
+    ];
+    return TRIED.map(([x, y]) => {
+      const at: Pt = [min[0] + INSIDE + x * room[0], min[1] + INSIDE + y * room[1]];
+      return { height, at, box: around(at, size, INSIDE / 2) };
+    });
+  });
+  const { height, at } = options.find(({ box }) => clipMarks(outlines, box).length === 0) ?? options[0]!;
+  return [textMark(name, [at[0], at[1] + 0.8 * height], height, { bold: true }), textMark(number, at, height / 2)];
 }

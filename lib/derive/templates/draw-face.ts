@@ -21,12 +21,18 @@ const LOOKS: { readonly [U in UnitSystem]: Style['lengths'] } = {
   mm: { system: 'mm', decimals: 1 },
 };
 
-/** Larger than on a sheet of paper: it is read in the shop. The gap keeps the tails of brackets off the line below. */
+/**
+ * Larger than on a sheet of paper: it is read in the shop. The gap keeps the tails of brackets off the line below; 3.5
+ * is of the series of ISO 3098-1, the gap our convention.
+ */
 const LETTERING = { textHeight: 3.5, textGap: 1.2, angleDecimals: 2 } as const;
 
 const templateStyle = (units: UnitSystem): Style => ({ ...DEFAULT_STYLE, ...LETTERING, lengths: LOOKS[units] });
 
-/** The edge as designed is drawn where it is this far off somewhere, mm; nearer, it would only blur the finished line. */
+/**
+ * The edge as designed is drawn where it is this far off somewhere, mm; nearer, it would only blur the finished line;
+ * our convention.
+ */
 const APART = 1;
 
 /**

@@ -8,10 +8,10 @@ import type { PocketKind } from './pocket-kinds.ts';
 import { referenceMark } from './reference-mark.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Heights that the marks may have, the largest that finds room; paper mm. */
+/** Heights that the marks may have, the largest that finds room; paper mm; the series of ISO 3098-1. */
 const MARK_HEIGHTS = [10, 7, 5, 3.5] as const;
 
-/** From the middle of the face to where the mark is wanted, mm: beside the center line. */
+/** From the middle of the face to where the mark is wanted, mm: beside the center line; our convention. */
 const BESIDE = 30;
 
 /** Puts down the reference mark, letters at the pockets, the marks of the parts and the arrow along the grain. */

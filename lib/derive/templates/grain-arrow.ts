@@ -8,10 +8,10 @@ import { clearPlace, cornersOf, middleOf } from './clear-place.ts';
 import type { Room } from './room.ts';
 import type { Sheet } from './sheet.ts';
 
-/** How long the arrow may be, the longest that finds room, mm. */
+/** How long the arrow may be, the longest that finds room, mm; our convention. */
 const LENGTHS = [60, 40, 25] as const;
 
-/** From the middle of the face to where the arrow is wanted, mm: on the other hand of the mark. */
+/** From the middle of the face to where the arrow is wanted, mm: on the other hand of the mark; our convention. */
 const BESIDE = 60;
 
 const WORD = 'grain';

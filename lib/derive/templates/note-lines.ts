@@ -36,16 +36,26 @@ export function noteLines(face: TemplateFace, { title, revision, date, units, wa
 /** "B1 B2": what is pencilled on the pieces. */
 export const marksText = (parts: readonly Part[]): string => parts.map(({ mark }) => mark).join(' ');
 
-/** Each slope once, as degrees and as rise in ten. */
+/** Slopes that differ by less than this are one. */
+const SAME = 1e-6;
+
+/** The slope as degrees and as rise in ten; where they differ each with its hand, as the template shows it. */
 function slopeLines({ near }: FaceOutlines, units: UnitSystem): string[] {
-  const slopes = scribedStretches(near).map((stretch) => (isSloped(stretch) ? Math.abs(riseOf(stretch)) : 0));
-  const different = slopes.filter((s, i) => slopes.findIndex((t) => Math.abs(s - t) < 1e-6) === i);
-  return different.map((s) => {
-    if (s === 0) return 'the scribed edge is level';
-    const ten =
-      units === 'in' ? `${formatInches(s * 254, { mark: '"' })} in 10"` : `${formatNumber(s * 100, 2)} in 100`;
-    return `slope ${formatNumber(degrees(Math.atan(s)), 2)} deg, ${ten}`;
-  });
+  const slopes = scribedStretches(near)
+    .map((stretch) => ({ middle: stretch.a.x + stretch.b.x, slope: isSloped(stretch) ? Math.abs(riseOf(stretch)) : 0 }))
+    .sort((one, other) => one.middle - other.middle)
+    .map(({ slope }) => slope);
+  if (slopes.every((slope) => Math.abs(slope - slopes[0]!) < SAME)) {
+    return slopes.slice(0, 1).map((slope) => (slope === 0 ? 'the scribed edge is level' : slopeText(slope, units)));
+  }
+  const hands = slopes.length === 2 ? ['left', 'right'] : slopes.map((_, k) => `stretch ${k + 1} from the left`);
+  return slopes.map((slope, k) => `${hands[k]}: ${slope === 0 ? 'level' : slopeText(slope, units)}`);
+}
+
+function slopeText(slope: number, units: UnitSystem): string {
+  const ten =
+    units === 'in' ? `${formatInches(slope * 254, { mark: '"' })} in 10"` : `${formatNumber(slope * 100, 2)} in 100`;
+  return `slope ${formatNumber(degrees(Math.atan(slope)), 2)} deg, ${ten}`;
 }
 
 /** "B1 B2  bearer, 2 alike": which pieces a sheet is for. */

@@ -8,7 +8,7 @@ import type { Heading } from './heading.ts';
 import { nameLine, revisionLine } from './note-lines.ts';
 import type { Template } from './templates.ts';
 
-/** White around the drawing, and the least size of a page, so that bars and words find room; mm. */
+/** White around the drawing, and the least size of a page, so that bars and words find room; mm; our convention. */
 const WHITE = 5;
 const LEAST = 220;
 

@@ -16,7 +16,7 @@ export function putSlopeDims(sheet: Sheet, outline: Outline): void {
   for (const { a, b } of stretches) sheet.put(firstLegible(sheet, slopes(a, b, sheet.style)));
 }
 
-/** Where along a slope its angle may be shown: well up, where the two lines have come apart. */
+/** Where along a slope its angle may be shown: well up, where the two lines have come apart; our convention. */
 const ALONG = [0.8, 0.7, 0.6, 0.9, 0.5, 0.4, 0.3, 0.2] as const;
 
 type Choices = readonly [Angular, ...Angular[]];
@@ -58,7 +58,7 @@ function slopes(a: OutlinePoint, b: OutlinePoint, style: Style): Choices {
   ];
 }
 
-/** mm on paper from the higher end of the V to its arc. */
+/** mm on paper from the higher end of the V to its arc; our convention. */
 const OVER = [15, 20, 25, 30, 40] as const;
 
 function valleys(first: ScribedStretch, second: ScribedStretch, { scale }: Style): Choices {

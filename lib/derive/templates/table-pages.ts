@@ -1,5 +1,5 @@
 import type { Mark } from '../../drawing/entity.ts';
-import { tableOverPages } from '../../drawing/lay-table.ts';
+import { layTable, tableOverPages } from '../../drawing/lay-table.ts';
 import type { Page } from '../../drawing/page.ts';
 import { printSheet, textMark } from '../../drawing/print-sheet.ts';
 import { type Table, widthOf } from '../../drawing/table.ts';
@@ -12,7 +12,10 @@ import { placeTable } from './place-table.ts';
 import type { PrintPaper } from './print-papers.ts';
 import type { TemplateFace } from './template-face.ts';
 
-/** Height of letters, and from one line to the next; paper mm. */
+/**
+ * Height of letters, and from one line to the next; paper mm; 2.5 is of the series of ISO 3098-1, the pitch our
+ * convention.
+ */
 const SIZE = 2.5;
 const PITCH = 4.2;
 
@@ -23,25 +26,35 @@ interface Flow {
   y: number;
 }
 
-/** Notes, offsets and places of a template: as many sheets as they take. */
+/** From the upper border of a page to its first line, paper mm; our convention. */
+const HEAD = 6;
+
+/** Notes, offsets and places of a template: as many sheets as they take, a table whole on one where it has room. */
 export function tablePages(face: TemplateFace, paper: PrintPaper, heading: Heading): readonly Page[] {
   const { min, max } = windowOn(paper);
-  const flow: Flow = { pages: [[]], y: max[1] - 6 };
+  const wide = max[0] - min[0];
+  const flow: Flow = { pages: [[]], y: max[1] - HEAD };
   const turn = (): void => {
     flow.pages.push([]);
-    flow.y = max[1] - 6;
+    flow.y = max[1] - HEAD;
   };
   const put = (line: string, bold = false): void => {
-    for (const text of wrapText(line, max[0] - min[0], SIZE, bold)) {
+    for (const text of wrapText(line, wide, SIZE, bold)) {
       if (flow.y < min[1] + PITCH) turn();
       flow.pages.at(-1)!.push(textMark(text, [min[0], flow.y], SIZE, bold ? { bold } : {}));
       flow.y -= PITCH;
     }
   };
-  const putTable = ({ title, table, foot }: WordedTable): void => {
+  const putTable = ({ title, table: wish, foot }: WordedTable): void => {
+    const table = narrowed(wish, wide);
+    const lines = foot.flatMap((line) => wrapText(line, wide, SIZE));
+    // A few rows on a sheet of their own are overlooked.
+    const below = lines.length > 0 ? (1 + lines.length) * PITCH + SIZE / 2 : 0;
+    const need = PITCH - SIZE + layTable(table, [0, 0]).height + below;
+    if (need > flow.y - min[1] && need <= max[1] - HEAD - min[1]) turn();
     put(title, true);
     const first = flow.pages.length - 1;
-    const parts = tableOverPages(narrowed(table, max[0] - min[0]), (sheet) => {
+    const parts = tableOverPages(table, (sheet) => {
       if (sheet > 0) turn();
       const top = flow.y + SIZE;
       return { at: [min[0], top], room: top - min[1] };

@@ -11,7 +11,10 @@ import { type PocketMark, pocketMark } from './pocket-marks.ts';
 import { scribedStretches } from './scribed-stretches.ts';
 import type { TemplatePart } from './template-part.ts';
 
-/** Distance of the saw line outside the finished line, mm: 1/8 in, by which makers saw outside a line they will rout to. */
+/**
+ * Distance of the saw line outside the finished line, mm: 1/8 in, by which makers saw outside a line they will rout
+ * to; common practice, no source.
+ */
 const SAW_MARGIN = 3.175;
 
 /** Outlines whose points differ by less than this are one, mm. */

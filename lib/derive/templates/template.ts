@@ -11,7 +11,7 @@ import { noteLines } from './note-lines.ts';
 import { offsetTable } from './offset-table.ts';
 import type { TemplateFace } from './template-face.ts';
 
-/** From the notes to the table of offsets, mm. */
+/** From the notes to the table of offsets, mm; our convention. */
 const GAP = 20;
 
 /**

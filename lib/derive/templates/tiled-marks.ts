@@ -13,10 +13,10 @@ import type { Sheet } from './sheet.ts';
 import type { Template } from './templates.ts';
 import type { Tiling } from './tiling.ts';
 
-/** From the border of a sheet's picture to lettering, mm. */
+/** From the border of a sheet's picture to lettering, mm; our convention. */
 const CLEAR = 0.5;
 
-/** How far lettering of a dimension may move along its line, and by how much at a time, mm. */
+/** How far lettering of a dimension may move along its line, and by how much at a time, mm; our convention. */
 const SLIDE = { most: 200, step: 2 } as const;
 
 /**

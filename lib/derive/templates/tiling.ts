@@ -5,7 +5,7 @@ import { gridOver, gridSize, neededTiles, type Sheet, type TileGrid, type TilePl
 import { flatMarks } from './flat-marks.ts';
 import type { Template } from './templates.ts';
 
-/** Of white around the outermost line, mm. */
+/** Of white around the outermost line, mm; our convention. */
 const WHITE = 2;
 
 /** How a template is cut up into sheets of paper. */

@@ -1,5 +1,5 @@
 import { worst, worstFirst } from '../../model/finding.ts';
-import type { NumberLook } from '../../model/finding-number.ts';
+import { look, massLook, type NumberLook } from '../../model/finding-number.ts';
 import { formatNumber, type UnitSystem } from '../../units/format-length.ts';
 import type { Chart, GridPanel, LineMark, LinePanel } from './chart.ts';
 import { bordersOf, cellAxis, chartAxis } from './chart-axis.ts';
@@ -38,6 +38,7 @@ function linePanels(result: WhatIf, columns: readonly Column[], units: UnitSyste
   const number = (trial: Trial, value: (tried: Exclude<Trial, { refused: string }>) => number): number | undefined =>
     trial.refused === undefined ? value(trial) : undefined;
   const mass = trials.map((trial) => number(trial, (tried) => tried.mass));
+  const weight = massLook(units);
   const feet = trials.map((trial) => number(trial, (tried) => tried.boardFeet));
   return [
     ...columns.map((column) => {
@@ -46,17 +47,14 @@ function linePanels(result: WhatIf, columns: readonly Column[], units: UnitSyste
       const cells = column.cells.map((cell) => ({ value: cell?.value, limit: cell?.limit, verdict: cell?.verdict }));
       return linePanel(result, { title: column.check, note, look, cells });
     }),
-    linePanel(result, { title: 'mass', note: 'kg at 12 % moisture', look: plain('kg'), cells: mass.map(only) }),
-    linePanel(result, { title: 'board feet', note: 'by rough sizes', look: plain(''), cells: feet.map(only) }),
+    linePanel(result, { title: 'mass', note: `${weight.unit} at 12 % moisture`, look: weight, cells: mass.map(only) }),
+    linePanel(result, { title: 'board feet', note: 'by rough sizes', look: FEET, cells: feet.map(only) }),
   ];
 }
 
 const only = (value: number | undefined): Cell => ({ value });
 
-const plain = (unit: string): NumberLook => {
-  const bare = (value: number): string => formatNumber(value, 1);
-  return { unit, bare, say: (value) => `${bare(value)} ${unit}`.trim() };
-};
+const FEET = look('', (value) => formatNumber(value, 1));
 
 type Cell = Pick<LineMark, 'verdict' | 'limit'> & { readonly value?: number | undefined };
 

@@ -23,7 +23,7 @@ export function scaleFor(values: readonly number[], look: NumberLook): Scale {
   const from = least > 0 && least < most * 0.6 ? 0 : least;
   const to = most < 0 && most > least * 0.6 ? 0 : most;
   const span = to - from;
-  const step = look.unit === 'in' ? inchStep(span) : roundStep(span);
+  const step = look.fractions ? inchStep(span) : roundStep(span / look.size) * look.size;
   const low = from === 0 ? 0 : from - span * ROOM;
   const high = to === 0 ? 0 : to + span * ROOM;
   const [first, last] = [Math.ceil(low / step - 1e-9), Math.floor(high / step + 1e-9)];

@@ -21,6 +21,7 @@ export function layOut(
   hands: Hands,
   picture: Panel,
   fields: FieldsPanel,
+  boards: Panel | undefined,
 ): readonly Panel[] {
   const { params: spec } = bench.design;
   const summary = summaryPanel(hands);
@@ -30,10 +31,11 @@ export function layOut(
   const changes = changesPanel(spec, hands);
   const keep = keepPanel(bench);
   const cutList = cutListPanel();
+  const own = boards ? [boards] : [];
   into.replaceChildren(
     el('div', { class: 'sight' }, picture.element, summary.element),
     el('div', { class: 'values' }, problems.element, fields.element),
-    el('div', { class: 'results' }, ...[changes, findings, sizes, cutList, keep].map(({ element }) => element)),
+    el('div', { class: 'results' }, ...[changes, findings, sizes, ...own, cutList, keep].map(({ element }) => element)),
   );
-  return [picture, summary, problems, fields, sizes, findings, changes, cutList, keep];
+  return [picture, summary, problems, fields, sizes, findings, changes, ...own, cutList, keep];
 }

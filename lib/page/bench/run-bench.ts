@@ -1,7 +1,9 @@
 import { effectiveRange } from '../../params/effective-range.ts';
 import { valueAt } from '../../params/values.ts';
+import { openBoardsDesk } from '../worker/ask-boards.ts';
 import { openDesk } from '../worker/ask-checks.ts';
 import type { Bench } from './bench.ts';
+import { boardsPanel } from './boards-panel.ts';
 import { examinerOf } from './examiner.ts';
 import { fieldHandsOf } from './field-hands.ts';
 import { fieldState } from './field-state.ts';
@@ -38,7 +40,8 @@ export function runBench(bench: Bench, script: string, into: HTMLElement): void 
     stateOf: (path, view) => fieldState(bench, keeper.design, path, view),
     opened: limits,
   });
-  const panels: readonly Panel[] = layOut(into, bench, keeper, picture, fields);
+  const boards = bench.records.boards && boardsPanel(bench, openBoardsDesk(script), keeper);
+  const panels: readonly Panel[] = layOut(into, bench, keeper, picture, fields, boards);
   let quiet: ReturnType<typeof setTimeout> | undefined;
   // The page can be read before its picture is drawn for the first time: that takes as long as all the rest.
   let isRead = false;

@@ -1,10 +1,11 @@
 import type { Design } from '../../build/design.ts';
-import type { CheckAnswer, CheckQuestion } from './messages.ts';
+import type { CheckAnswer, CheckQuestion, Unnumbered } from './messages.ts';
 import { serveChecks } from './serve-checks.ts';
+import { startWorker } from './start-worker.ts';
 
 /** Where questions go. Answers to all but the latest are thrown away. */
 export interface CheckDesk {
-  ask(question: Omit<CheckQuestion, 'serial'>, answer: (answer: CheckAnswer) => void): void;
+  ask(question: Unnumbered<CheckQuestion>, answer: (answer: CheckAnswer) => void): void;
   /** Ends the worker. */
   close(): void;
 }
@@ -19,7 +20,7 @@ export function openDesk(design: Design, script: string): CheckDesk {
   const hear = (answer: CheckAnswer): void => {
     if (answer.serial === serial) listener?.(answer);
   };
-  const worker = startWorker(script, hear);
+  const worker = startWorker<CheckAnswer>(script, hear);
   const own = worker ? undefined : serveChecks(design, hear);
   return {
     ask(question, answer) {
@@ -30,15 +31,4 @@ export function openDesk(design: Design, script: string): CheckDesk {
     },
     close: () => worker?.terminate(),
   };
-}
-
-function startWorker(script: string, hear: (answer: CheckAnswer) => void): Worker | undefined {
-  try {
-    const url = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
-    const worker = new Worker(url);
-    worker.onmessage = ({ data }: MessageEvent<CheckAnswer>) => hear(data);
-    return worker;
-  } catch {
-    return undefined;
-  }
 }

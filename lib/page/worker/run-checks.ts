@@ -4,20 +4,15 @@ import { CHECKS } from '../../derive/checks/checks.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { CheckAnswer, CheckQuestion } from './messages.ts';
 import { isQuick } from './quick-checks.ts';
+import type { Turns } from './serve-latest.ts';
 
-/** How the checks of one question take turns with whatever else happens. */
-export interface Turns {
+/** How the checks of one question take turns with whatever else happens, and where they answer. */
+export interface CheckTurns extends Turns {
   answer(answer: CheckAnswer): void;
-  /** Whether a later question has come. */
-  isStale(): boolean;
-  /** Lets others have a turn. */
-  turn(): Promise<void>;
-  /** Waits whether a later question comes: finding fixes is slow, and pointless while a value is dragged. */
-  rest(): Promise<void>;
 }
 
 /** Makes every check a turn of its own: first what they find, then what would mend it. Ends early for a later question. */
-export async function runChecks(design: Design, question: CheckQuestion, turns: Turns): Promise<void> {
+export async function runChecks(design: Design, question: CheckQuestion, turns: CheckTurns): Promise<void> {
   const { serial, values, units, shop, records } = question;
   try {
     const job = makeJob({ ...design, units }, values, shop, records);

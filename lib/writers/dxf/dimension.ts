@@ -9,8 +9,18 @@ import type { Handles } from './handles.ts';
 import { point, type Tag } from './tags.ts';
 import { dxfText } from './text.ts';
 
-/** Group 70: the kind of dimension. Angles are the two-line kind, which more readers draw than the three-point one. */
-const KIND: { readonly [K in DimType]: number } = { linear: 0, aligned: 1, angular: 2, diameter: 3, radius: 4 };
+/**
+ * Group 70: the kind of dimension. Angles are the two-line kind, which more readers draw than the three-point one; running
+ * dimensions are distances from the datum, since not every reader draws the format's own coordinate dimensions (kind 6).
+ */
+const KIND: { readonly [K in DimType]: number } = {
+  linear: 0,
+  aligned: 1,
+  angular: 2,
+  diameter: 3,
+  radius: 4,
+  running: 0,
+};
 
 /** The block belongs to this dimension alone (32); its text was placed (128). */
 const FLAGS = 32 + 128;

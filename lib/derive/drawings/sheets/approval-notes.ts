@@ -4,6 +4,7 @@ import { pieces, visibleParts } from '../../../model/assembly.ts';
 import { type EdgeProfile, isEdgeProfile, profileSize } from '../../../model/feature.ts';
 import { isGlueUp, type Part } from '../../../model/part.ts';
 import { formatNumber } from '../../../units/format-length.ts';
+import { KG_PER_POUND } from '../../../units/format-load.ts';
 import type { Mm } from '../../../units/mm.ts';
 import { density } from '../../../wood/density.ts';
 import { speciesById } from '../../../wood/species-list.ts';
@@ -26,9 +27,6 @@ const WEIGHED_AT = 12;
 /** A length as the sheet says it. */
 type Say = (mm: Mm, rounding?: 'up' | 'down') => string;
 
-/** Pounds in a kilogram: 1 lb is 0.45359237 kg by definition. */
-const POUNDS = 2.20462;
-
 /** Where a client fills in by hand. */
 const BLANK = '__________';
 
@@ -43,6 +41,7 @@ export function approvalNotes(
   const roughly: Say = (mm, rounding) => sayRoughly(mm, look, rounding);
   const seated = seats && seats.places.length > 0 ? seats : undefined;
   return [
+    ...(source.measured === undefined ? [] : [{ head: 'Sizes', text: designedWords(source.measured) }]),
     { head: 'Wood', text: woodWords(source) },
     { head: 'Sapwood', text: '[__] none to be seen, [__] streaks, [__] as it comes' },
     { head: 'Edges', text: edgeWords(source, say) },
@@ -55,6 +54,10 @@ export function approvalNotes(
     { head: 'Revision', text: `${revision}: what is signed is built; changes after that make a new revision.` },
   ];
 }
+
+/** What is signed is what was agreed, though the finished top is a little off. */
+const designedWords = (measured: string): string =>
+  `as designed; the finished top was measured on ${measured}, and the other sheets follow it.`;
 
 /** Room for chairs in whole centimetres, up. */
 function tryWords(say: Say, metric: boolean): string {
@@ -122,7 +125,7 @@ function weightWords({ assembly, shapes }: SheetSource, metric: boolean): string
   const mass = (part: Part): number =>
     massOf(volumeOf(shapes.get(part.id)!.solid), density(speciesById(part.wood), WEIGHED_AT).value);
   const kg = pieces(assembly).reduce((sum, part) => sum + mass(part), 0);
-  const pounds = `${Math.ceil(kg * POUNDS)} lb`;
+  const pounds = `${Math.ceil(kg / KG_PER_POUND)} lb`;
   return metric ? `about ${Math.ceil(kg)} kg` : `about ${pounds} (${Math.ceil(kg)} kg)`;
 }
 

@@ -64,7 +64,7 @@ function planBlock(views: PieceViews, seats: SeatMap | undefined, style: Style):
   return block([...entities, name], style);
 }
 
-/** Room for the name of the plan, paper mm. */
+/** Room for the name of the plan, paper mm; our convention. */
 const CORNER: Mm = 16;
 
 function planEntities({ plan }: PieceViews, seats: SeatMap | undefined, style: Style): Entity[] {

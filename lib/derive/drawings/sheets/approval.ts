@@ -25,6 +25,7 @@ export function approvalSheet(source: SheetSource, heading: SetHeading): SheetPl
   const top = thicknessOf(source.nominal);
   const draw = (room: SheetRoom): readonly Entity[] | undefined => {
     const { style } = room;
+    if (!mayFit(views, room.area)) return undefined;
     const shown = approvalViews({ views, seats, top }, heading.projection, style);
     const words = approvalNotes(source, seats, heading, style.lengths);
     const notes = (width: Mm, height: Mm): Block => noteBlock(words, width, style, height);
@@ -33,6 +34,12 @@ export function approvalSheet(source: SheetSource, heading: SetHeading): SheetPl
     return content && [...content, ...signatures(room.strip, room.heading, style)];
   };
   return [{ name: 'approval', title: 'Approval drawing', draw }];
+}
+
+/** Whether the bare piece would have room: its length beside two of its widths, its height and its width above each other. */
+function mayFit({ box: { min, max } }: PieceViews, area: Box): boolean {
+  const [length, width, height] = [max[0] - min[0], max[1] - min[1], max[2] - min[2]];
+  return length + 2 * width <= area.max[0] - area.min[0] && width + height <= area.max[1] - area.min[1];
 }
 
 /** Of the top, or of the one board that is a top or a seat. */
@@ -45,11 +52,11 @@ function thicknessOf(assembly: Assembly): Thickness | undefined {
   return { part: board.id, middle: thickness, edge: thickness };
 }
 
-/** Between blocks, and least width of the notes; paper mm. */
+/** Between blocks, and least width of the notes; paper mm; our convention. */
 const GAP: Mm = 8;
 const NOTES: Mm = 70;
 
-/** Longer lines are hard to read, paper mm. */
+/** Longer lines are hard to read, paper mm; our convention. */
 const READABLE: Mm = 120;
 
 /**
@@ -110,7 +117,7 @@ function withPictures(
 
 const roomOf = ({ min, max }: Box): number => Math.min(max[0] - min[0], 2 * (max[1] - min[1]));
 
-/** Less room than this is not worth a picture, paper mm. */
+/** Less room than this is not worth a picture, paper mm; our convention. */
 const SMALL: Mm = 35;
 
 /** The edge of the top below, a picture of the whole above it, as far as there is room. */

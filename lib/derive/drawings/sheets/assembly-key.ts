@@ -7,7 +7,7 @@ import { cutList } from '../../cut-list/cut-list.ts';
 import { sayDim } from './say-length.ts';
 import type { FittedColumn } from './table-block.ts';
 
-/** Longer names and lists of marks are broken, in capital heights. */
+/** Longer names and lists of marks are broken, in capital heights; our convention. */
 const MOST = 22;
 
 export interface AssemblyKey {

@@ -26,17 +26,31 @@ import { tableBlock } from './table-block.ts';
 export function assemblySheet({ assembly, shapes }: SheetSource, _heading: SetHeading): SheetPlan[] {
   const view = explodedView(assembly, shapes);
   const whole = hiddenLines(standingSolids(assembly), view.view, { hidden: false });
+  const [wide, tall] = ([0, 1] as const).map((axis) => extentOf(view, axis)) as [Mm, Mm];
   return [
     {
       name: 'assembly',
       title: 'Assembly',
       look: (lengths) => FINE_LOOK[lengths],
-      draw: (room) => drawn(assembly, view, whole, room),
+      draw: (room) => {
+        const { min, max } = room.area;
+        return wide > max[0] - min[0] || tall > max[1] - min[1] ? undefined : drawn(assembly, view, whole, room);
+      },
     },
   ];
 }
 
-/** Between view, key and picture; paper mm. */
+/** How far the bare lines of a view reach along one axis of the sheet, mm. */
+function extentOf({ lines }: ExplodedView, axis: 0 | 1): Mm {
+  let [low, high] = [Infinity, -Infinity];
+  for (const { from, to } of lines) {
+    low = Math.min(low, from[axis], to[axis]);
+    high = Math.max(high, from[axis], to[axis]);
+  }
+  return high - low;
+}
+
+/** Between view, key and picture; paper mm; our convention. */
 const GAP: Mm = 8;
 
 /** The view at the left, the key at the right, the whole piece below the key. */
@@ -69,7 +83,7 @@ function drawn(
   return undefined;
 }
 
-/** A view that is smaller than this shows nothing, paper mm. */
+/** A view that is smaller than this shows nothing, paper mm; our convention. */
 const LEAST: Mm = 100;
 
 /** The view with its balloons in a room; undefined when it has none. */

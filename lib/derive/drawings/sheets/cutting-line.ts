@@ -10,7 +10,7 @@ const PAST: Mm = 3;
 const ARROW: Mm = 5;
 const LETTER: Mm = 3.5;
 
-/** So near to a cutting line an extension line would cross its letter, paper mm. */
+/** So near to a cutting line an extension line would cross its letter, paper mm; our convention. */
 const NEAR: Mm = 8;
 
 /**

@@ -7,7 +7,7 @@ import type { Style } from '../../../drawing/style.ts';
 import type { Mm } from '../../../units/mm.ts';
 import { viewBlock } from './view-block.ts';
 
-/** How much of the top is shown inwards from its edge, paper mm. */
+/** How much of the top is shown inwards from its edge, paper mm; our convention. */
 const SHOWN: Mm = 50;
 
 const NAMES: { readonly [scale: number]: string } = { 1: 'Edge, full size', 2: 'Edge, half size' };

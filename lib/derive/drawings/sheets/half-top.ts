@@ -3,6 +3,7 @@ import { heightAt } from '../../../geometry/surface.ts';
 import { add, scale, type Vec3 } from '../../../geometry/vec.ts';
 import type { Assembly } from '../../../model/assembly.ts';
 import { partOf } from '../../../model/assembly.ts';
+import type { PanelBody } from '../../../model/body.ts';
 import type { Mortise } from '../../../model/feature.ts';
 import type { Joint } from '../../../model/joint.ts';
 import type { Mm } from '../../../units/mm.ts';
@@ -17,6 +18,8 @@ export interface TopColumn {
   readonly thickness: Mm;
   /** mm over the floor. */
   readonly underside: Mm;
+  /** Thickness as it was designed; absent when the top was not measured. */
+  readonly designed?: Mm;
   /** A joint or the edge; otherwise a place to measure. */
   readonly seam: boolean;
 }
@@ -47,6 +50,8 @@ export interface TopStrip {
 export interface HalfTop {
   readonly strips: readonly TopStrip[];
   readonly columns: readonly TopColumn[];
+  /** How much thinner the top gets outwards, mm a mm: of the outer half, since a ridge may be beside the center line. */
+  readonly slope: number;
   readonly slots: readonly TopSlot[];
 }
 
@@ -56,15 +61,27 @@ const STATIONS = [0.25, 0.5, 0.75];
 /** Nearer than this a station is a joint, mm. */
 const SAME: Mm = 0.5;
 
-/** The half of a top that a view shows on the right (`side` 1) or on the left (-1) of the center line, cut at `along`. */
-export function halfTop(assembly: Assembly, top: TopSection, view: View, side: 1 | -1, along: Mm): HalfTop {
+/**
+ * The half of a top that a view shows on the right (`side` 1) or on the left (-1) of the center line, cut at `along`.
+ *
+ * @param designed the top before it was measured; left out when it was not.
+ */
+export function halfTop(
+  assembly: Assembly,
+  top: TopSection,
+  view: View,
+  side: 1 | -1,
+  along: Mm,
+  designed?: PanelBody,
+): HalfTop {
   const { frame, body, half } = top;
   const outwards = (y: Mm): Mm => side * toView(view, toOuter(frame, [along, y, 0]))[0];
   const height = toOuter(frame, [0, 0, 0])[2];
-  const thicknessAt = (out: Mm): Mm => heightAt(body.underside, along, outwards(1) > 0 ? out : -out);
+  const thicknessOf = (panel: PanelBody, out: Mm): Mm => heightAt(panel.underside, along, outwards(1) > 0 ? out : -out);
   const column = (name: string, out: Mm, seam: boolean): TopColumn => {
-    const thickness = thicknessAt(out);
-    return { name, out, thickness, underside: height - thickness, seam };
+    const thickness = thicknessOf(body, out);
+    const before = designed ? { designed: thicknessOf(designed, out) } : {};
+    return { name, out, thickness, underside: height - thickness, seam, ...before };
   };
   const joints = edgeJoints(assembly, top)
     .map((joint) => ({ joint, out: outwards(seamOf(assembly, joint)) }))
@@ -81,6 +98,7 @@ export function halfTop(assembly: Assembly, top: TopSection, view: View, side: 1
   return {
     strips: stripsOf(assembly, top, outwards).filter(({ middle }) => middle > SAME),
     columns: [...seams, ...others].sort((a, b) => a.out - b.out),
+    slope: (thicknessOf(body, half / 2) - thicknessOf(body, half)) / (half / 2),
     slots: joints.flatMap(({ joint }) => slotOf(assembly, top, joint, outwards, along)).sort((a, b) => a.far - b.far),
   };
 }

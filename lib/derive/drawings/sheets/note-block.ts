@@ -16,7 +16,7 @@ export interface Note {
 const LEADING = 1.7;
 const APART = 2.3;
 
-/** Room for the heads, in capital heights. */
+/** Room for the heads, in capital heights; our convention. */
 const HEADS = 8.8;
 
 /** On a letter sheet notes may be small; heights of ISO 3098-1, paper mm. */

@@ -11,7 +11,7 @@ import type { SeatStretch } from '../../checks/seat-stretch.ts';
 import { sayDim } from './say-length.ts';
 import { CHAIR_REACH } from './seat-marks.ts';
 
-/** The first line of dimensions stands so much nearer to the chairs than to wood, paper mm. */
+/** The first line of dimensions stands so much nearer to the chairs than to wood, paper mm; our convention. */
 const NEARER: Mm = 6;
 
 /** Nearer than this is the same place, mm. */

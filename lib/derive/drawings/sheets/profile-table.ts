@@ -15,11 +15,11 @@ export interface ProfileColumn {
   readonly cells: readonly string[];
 }
 
-/** From row to row, and beside each text; paper mm. */
+/** From row to row, and beside each text; paper mm; our convention. */
 const ROW: Mm = 5;
 const PAD: Mm = 1.5;
 
-/** Height of the slanting lines where columns stand too close, paper mm. */
+/** Height of the slanting lines where columns stand too close, paper mm; our convention. */
 const SLANT: Mm = 5;
 
 /** A table under a section: each column stands under its place, or as near to it as it has room, with a line that leads there. */

@@ -13,6 +13,7 @@ export function sayLength(mm: Mm, look: LengthLook, rounding: Rounding = 'neares
 export const sayRoughly = (mm: Mm, look: LengthLook, rounding: Rounding = 'nearest'): string =>
   sayLength(mm, look.system === 'mm' ? { ...look, decimals: 0 } : { ...look, ...ROUGH }, rounding);
 
+/** An eighth is what one reads off a tape at a glance: our convention. */
 const ROUGH = { denominator: 8, decimals: 0 } as const;
 
 /** A length as a dimension letters it: millimetres without their unit. */

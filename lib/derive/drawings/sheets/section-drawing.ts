@@ -25,6 +25,7 @@ export interface HalfCut extends CutFace {
   readonly look: 'left' | 'right' | 'tenon';
 }
 
+/** Neighbors slant to either hand (ISO 128-50, from memory); closer lines for tenons are our convention. */
 const LOOKS: { readonly [L in HalfCut['look']]: HatchLook } = {
   left: HATCH,
   right: { ...HATCH, angle: 135 },
@@ -34,10 +35,10 @@ const LOOKS: { readonly [L in HalfCut['look']]: HatchLook } = {
 /** Joints from the center line, each on a line of its own, or in a chain. */
 export type SeamRows = 'each' | 'chain';
 
-/** What is shown beyond the center line, paper mm. */
+/** What is shown beyond the center line, paper mm; our convention. */
 const BEYOND: Mm = 6;
 
-/** Nearer to a joint than this the text of a cover has no room, paper mm. */
+/** Nearer to a joint than this the text of a cover has no room, paper mm; our convention. */
 const NARROW: Mm = 4.5;
 
 /** The section of one half with its dimensions, and a table under it. The center line at the show face is the origin. */
@@ -187,18 +188,22 @@ function table({ columns, slots }: HalfTop, below: Mm, style: Style): Block {
   const ordered = <T>(inches: T, mm: T): T[] => (metric ? [mm, inches] : [inches, mm]);
   const rows = columns
     .filter(({ seam, out }) => seam || !slots.some((slot) => isUnder(slot, out, style)))
-    .map(({ name, out, thickness, underside }) => ({
+    .map(({ name, out, thickness, underside, designed }) => ({
       x: out,
       y: -thickness,
       cells: [
         name === 'station' ? `at ${sayDim(out, single(style.lengths))}` : name,
         ...ordered(formatInches(thickness, { rounding: 'up', mark: '"' }), formatMm(thickness, 1, 'up', '')),
+        ...(designed === undefined
+          ? []
+          : ordered(formatInches(designed, { mark: '"' }), formatMm(designed, 1, 'nearest', ''))),
         ...ordered(formatInches(underside, { rounding: 'down', mark: '"' }), formatMm(underside, 1, 'down', '')),
       ],
     }));
   const heads = [
     '',
     ...ordered('thickness, in', 'thickness, mm'),
+    ...(columns[0]!.designed === undefined ? [] : ordered('as designed, in', 'as designed, mm')),
     ...ordered('over the floor, in', 'over the floor, mm'),
   ];
   return profileTable(heads, rows, below - 2 * style.scale, style);

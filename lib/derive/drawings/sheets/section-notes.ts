@@ -5,15 +5,20 @@ import type { Mortise } from '../../../model/feature.ts';
 import { formatNumber } from '../../../units/format-length.ts';
 import { degrees, type Mm } from '../../../units/mm.ts';
 import { CLEAN_UP, UNDERSIDE_COVER } from '../../checks/slot-cover.ts';
+import type { HalfTop } from './half-top.ts';
 import type { Note } from './note-block.ts';
 import { sayLength } from './say-length.ts';
 import type { SheetSource } from './sheet-source.ts';
 import type { TopSection } from './top-section.ts';
 
+/** A slope that no rule shows: the top is as thick at its edge as on its center line. */
+const LEVEL = 1e-6;
+
 /** What a section of a top does not show: where it is cut, what slots are gauged from, the slope, what was measured. */
 export function sectionNotes(
   source: SheetSource,
   top: TopSection,
+  { slope }: HalfTop,
   along: Mm,
   other: string,
   { heading, style }: SheetRoom,
@@ -21,13 +26,12 @@ export function sectionNotes(
   const look = style.lengths;
   const say = (mm: Mm, rounding?: 'up'): string => sayLength(mm, look, rounding);
   const slot = firstSlot(source, top);
-  const slope = (top.middle - top.edge) / top.half;
   return [
     {
       head: 'Cut at',
       text: `${say(along)} from the reference end${slot ? ', through the slots' : ''}; ${other}`,
     },
-    ...(slope === 0 ? [] : [{ head: 'Slope', text: slopeWords(slope, look) }]),
+    ...(Math.abs(slope) < LEVEL ? [] : [{ head: 'Slope', text: slopeWords(slope, look) }]),
     ...(slot
       ? [
           {

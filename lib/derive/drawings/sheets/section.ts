@@ -27,16 +27,19 @@ export function sectionSheets(source: SheetSource, heading: SetHeading): SheetPl
   const view = endView(heading.projection);
   const along = cutStation(source.assembly, top);
   const cuts = topCuts(source, top, view, along);
+  const designed = source.measured === undefined ? undefined : topSection(source.nominal)?.body;
   const halves = {
-    1: halfTop(source.assembly, top, view, 1, along),
-    [-1]: halfTop(source.assembly, top, view, -1, along),
+    1: halfTop(source.assembly, top, view, 1, along, designed),
+    [-1]: halfTop(source.assembly, top, view, -1, along, designed),
   };
   const plan = (name: string, title: string, side: 1 | -1, other: string): SheetPlan => ({
     name,
     title,
     look: (lengths) => LOOKS[lengths],
     draw: (room) => {
-      const words = sectionNotes(source, top, along, other, room);
+      // Long before anything is hatched.
+      if (top.half > room.area.max[0] - room.area.min[0]) return undefined;
+      const words = sectionNotes(source, top, halves[side], along, other, room);
       const drawn = (rows: SeamRows): readonly Entity[] | undefined =>
         arranged(sectionDrawing(halves[side], cuts(side), rows, room.style), words, room);
       return drawn('each') ?? drawn('chain');
@@ -53,10 +56,10 @@ export function sectionSheets(source: SheetSource, heading: SetHeading): SheetPl
   ];
 }
 
-/** Between drawing and notes, paper mm. */
+/** Between drawing and notes, paper mm; our convention. */
 const GAP: Mm = 6;
 
-/** Longer lines are hard to read, paper mm. */
+/** Longer lines are hard to read, paper mm; our convention. */
 const READABLE: Mm = 190;
 
 function arranged(

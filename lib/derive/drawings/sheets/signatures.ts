@@ -14,6 +14,7 @@ interface Cell {
   readonly row: number;
 }
 
+/** Shares of the width: our convention. */
 const WIDE: readonly Cell[] = [
   { label: 'client, name', from: 0, to: 0.36, row: 0 },
   { label: 'signature', from: 0.36, to: 0.78, row: 0 },
@@ -23,6 +24,7 @@ const WIDE: readonly Cell[] = [
   { label: 'date', from: 0.78, to: 1, row: 1 },
 ];
 
+/** The same where there is less room. */
 const NARROW: readonly Cell[] = [
   { label: 'client, signature', from: 0, to: 0.7, row: 0 },
   { label: 'date', from: 0.7, to: 1, row: 0 },
@@ -30,9 +32,10 @@ const NARROW: readonly Cell[] = [
   { label: 'date', from: 0.7, to: 1, row: 1 },
 ];
 
-/** Narrower than this, names and signatures share a cell; paper mm. */
+/** Narrower than this, names and signatures share a cell; paper mm; our convention. */
 const ROOMY: Mm = 120;
 
+/** Heights of the heading and of the labels, of the series of ISO 3098-1; from a border to a label, our convention; paper mm. */
 const HEAD: Mm = 2.5;
 const LABEL: Mm = 1.8;
 const PAD: Mm = 1.5;

@@ -9,7 +9,7 @@ import { viewEntities } from '../view-entities.ts';
 import type { ViewLine } from '../view-line.ts';
 import { viewBlock } from './view-block.ts';
 
-/** Room for the name below, paper mm. */
+/** Room for the name below, paper mm; our convention. */
 const NAME = 9.5;
 
 /** The piece as one sees it, as large as a room allows: as marks, since it is to no scale. Undefined when its name has no room. */

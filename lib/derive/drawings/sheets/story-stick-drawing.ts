@@ -15,7 +15,7 @@ import { viewBlock } from './view-block.ts';
 /** Width of the lath, mm: common practice, no source. */
 export const LATH: Mm = 32;
 
-/** Between the two views, paper mm. */
+/** Between the two views, paper mm; our convention. */
 const APART: Mm = 7;
 
 /** Joints that differ by less are as thick as each other, mm. */
@@ -42,7 +42,7 @@ const rectangle = (layer: Entity['layer'], [x0, x1]: Vec2, [y0, y1]: Vec2): Enti
   closed: true,
 });
 
-/** What sticks out of the lath over each slot, to carry its number; paper mm. */
+/** What sticks out of the lath over each slot, to carry its number; paper mm; our convention. */
 const TICK: Mm = 1.5;
 
 function lathEntities({ length, slots }: StoryStick, style: Style): Entity[] {

@@ -21,12 +21,12 @@ import { LATH } from './story-stick-drawing.ts';
 import { stickPieces } from './story-stick-pieces.ts';
 import { slotRooms, stickStrip } from './story-stick-strip.ts';
 
-/** Heights of letters, paper mm. */
+/** Heights of letters, paper mm; our convention. */
 const NAME: Mm = 5;
 const WORDS: Mm = 2.2;
 const SMALL: Mm = 1.9;
 
-/** Head of a page with its three lines; a piece with its name above and its bars below; paper mm. */
+/** Head of a page with its three lines; a piece with its name above and its bars below; paper mm; our convention. */
 const HEAD: Mm = 16;
 const LABEL: Mm = 4;
 const BARS: Mm = 9;
@@ -42,12 +42,12 @@ export function stickPages(stick: StoryStick, paper: PrintPaper, heading: Headin
   const each = Math.floor((height - 2 * EDGE - HEAD) / PIECE);
   const count = Math.ceil(pieces.length / each);
   return Array.from({ length: count }, (_, k) => {
-    const name = `Story stick ${k + 1}/${count}`;
+    const name = `Story stick, ${k + 1} of ${count}`;
     return pageOf(stick, heading, { name, width, height, pieces, from: k * each, to: (k + 1) * each });
   });
 }
 
-/** The least width of a page, so that words and bars find room; mm. */
+/** The least width of a page, so that words and bars find room; mm; our convention. */
 const LEAST: Mm = 260;
 
 /** The same in one piece on paper from a roll. */
@@ -100,7 +100,7 @@ const gaugeLine = ({ gauge: down, width, depth, play }: StoryStick, units: UnitS
   `gauge ${lengthText(down, units)} from the show face to the middle of every slot; slots ${lengthText(width, units)} thick, ` +
   `${lengthText(depth, units)} deep; play on the long side ${lengthText(play, units)}`;
 
-/** Where the two crosses of a seam are, as shares of the width of the strip. */
+/** Where the two crosses of a seam are, as shares of the width of the strip; our convention. */
 const CROSSES = [0.22, 0.78] as const;
 
 /** One piece with its lower left corner at a place of the page, its name, joining crosses and bars. */

@@ -2,7 +2,7 @@ import { OVERLAP } from '../../../drawing/tile-grid.ts';
 import type { Vec2 } from '../../../geometry/vec.ts';
 import type { Mm } from '../../../units/mm.ts';
 
-/** From a seam to the next slot or figure, beyond the overlap; mm. */
+/** From a seam to the next slot or figure, beyond the overlap; mm; our convention. */
 const CLEAR: Mm = 2;
 
 /**

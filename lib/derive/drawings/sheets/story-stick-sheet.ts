@@ -24,13 +24,13 @@ export function storyStickSheets({ assembly }: SheetSource, _heading: SetHeading
 /** "story-stick", "story-stick-2": names of files. */
 export const stickName = (k: number): string => (k === 0 ? 'story-stick' : `story-stick-${k + 1}`);
 
-/** Between views, table and notes; paper mm. */
+/** Between views, table and notes; paper mm; our convention. */
 const GAP: Mm = 7;
 
-/** Longer lines are hard to read, paper mm. */
+/** Longer lines are hard to read, paper mm; our convention. */
 const READABLE: Mm = 190;
 
-/** Least length of a slot, and least distance of their middles; paper mm. */
+/** Least length of a slot, and least distance of their middles; paper mm; our convention. */
 const SLOT: Mm = 1.5;
 const STEP: Mm = 8;
 
@@ -77,7 +77,7 @@ function drawn(stick: StoryStick, { area, style, heading }: SheetRoom): readonly
     .find(Boolean);
 }
 
-/** Notes narrower than this are not worth it, paper mm. */
+/** Notes narrower than this are not worth it, paper mm; our convention. */
 const NARROW: Mm = 80;
 
 /** Upper edges in line. */

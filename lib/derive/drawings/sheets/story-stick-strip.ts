@@ -9,15 +9,15 @@ import { lengthText } from '../../templates/length-text.ts';
 import type { StickSlot, StoryStick } from './story-stick.ts';
 import { LATH } from './story-stick-drawing.ts';
 
-/** Zones of a strip from its lower edge: long slots, figures, tight slots; mm. */
+/** Zones of a strip from its lower edge: long slots, figures, tight slots; mm; our convention. */
 const LONG: Vec2 = [0, 13];
 const TIGHT: Vec2 = [19, LATH];
 
-/** Height of letters, and of a figure above the lower edge of the strip; mm. */
+/** Height of letters, and of a figure above the lower edge of the strip; mm; our convention. */
 const LETTERS: Mm = 2.8;
 const FIGURES: Mm = (LONG[1] + TIGHT[0] - LETTERS) / 2;
 
-/** From a line to what is lettered beside it, mm. */
+/** From a line to what is lettered beside it, mm; our convention. */
 const BESIDE: Mm = 1.5;
 
 /** The figure of a slot: its number and how far its middle is from the reference end. */

@@ -57,7 +57,7 @@ export function storySticks(assembly: Assembly): StoryStick[] {
   return [...sticks.values()];
 }
 
-/** Alike when all numbers agree to this many decimals of a mm. */
+/** Alike when all numbers agree to this many decimals of a mm; our convention. */
 const ALIKE = 4;
 
 const likeness = ({ slots, gauge, width, depth }: Omit<StoryStick, 'joints'>): string =>

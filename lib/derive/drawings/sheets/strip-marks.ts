@@ -5,7 +5,7 @@ import type { Style } from '../../../drawing/style.ts';
 import type { Mm } from '../../../units/mm.ts';
 import type { TopStrip } from './half-top.ts';
 
-/** Over the show face, beside a mark, and from line to line in capital heights; paper mm. */
+/** Over the show face, beside a mark, and from line to line in capital heights; paper mm; our convention. */
 const OVER: Mm = 2;
 const PAD: Mm = 1.5;
 const LEADING = 1.6;
@@ -21,7 +21,7 @@ function wayOf({ marks, width }: TopStrip, { scale, textHeight }: Style): Way {
 
 const together = ({ marks }: TopStrip): string => marks.join(', ');
 
-/** Room for the upright text of a cover, to its left and to its right; paper mm. */
+/** Room for the upright text of a cover, to its left and to its right; paper mm; our convention. */
 const TEXT: readonly [Mm, Mm] = [4.5, 1];
 
 /** In the middle of a strip, or to one side of it where the text of a cover stands. */

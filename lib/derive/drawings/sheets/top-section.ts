@@ -10,7 +10,7 @@ export interface TopSection {
   readonly part: Part;
   readonly body: PanelBody;
   readonly frame: Frame;
-  /** Thickness on the center line and at the left edge. */
+  /** Thickness on the center line and at the right edge, seen from the reference end. */
   readonly middle: Mm;
   readonly edge: Mm;
   /** Half the width. */

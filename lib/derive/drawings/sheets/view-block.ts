@@ -4,7 +4,10 @@ import { LAYERS } from '../../../drawing/layers.ts';
 import type { Style } from '../../../drawing/style.ts';
 import type { Mm } from '../../../units/mm.ts';
 
-/** Height of the name of a view, and its distance from the view; paper mm. */
+/**
+ * Height of the name of a view, and its distance from the view; paper mm; 3.5 is of the series of ISO 3098-1, the
+ * distance our convention.
+ */
 const NAME: Mm = 3.5;
 const UNDER: Mm = 4;
 

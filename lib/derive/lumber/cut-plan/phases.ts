@@ -3,9 +3,9 @@ import { dive } from './dive.ts';
 import { cheapestArea, FEW_BOARDS, fill } from './fill.ts';
 import { improve, type Walk } from './improve.ts';
 import { leftOver } from './left-over.ts';
-import { prove } from './prove.ts';
+import { prove, type RuledOut } from './prove.ts';
 import { recombine } from './recombine.ts';
-import { rootBound } from './root-bound.ts';
+import { type RootBound, rootBound } from './root-bound.ts';
 import { wholeBoardsBound } from './whole-boards.ts';
 import { demandOf, EQUAL, isProved, stockOf, submit, type Work } from './work.ts';
 
@@ -22,34 +22,64 @@ const FIRST_FILLS = 20;
 const MOST_TRIES = 50_000;
 const BETWEEN = 150;
 
-/** The proof set by set is tried for so few pieces, after so many tries at improving. */
+/** The proof set by set is tried for so few pieces. */
 const FEW_PIECES = 30;
-const BEFORE_PROOF = 60;
+
+/**
+ * When it is tried, in tries at improving, and how many nodes each set of boards gets then: a thousand take about a second,
+ * and a step is as long as that.
+ */
+const PROOFS: ReadonlyMap<number, number> = new Map([
+  [60, 1_000],
+  [150, 4_000],
+  [1_000, 20_000],
+]);
 
 /**
  * The search from bound to best plan; each yield ends a step. Ends when the plan is proved or tries run out; what it
  * returns are the parts left over when there is no plan.
  */
 export function* phases(work: Work): Generator<void, readonly Misfit[]> {
+  const cheapest = cheapestArea(work.grid);
+  yield* quickFill(
+    work,
+    Float64Array.from(work.grid.parts, (p) => p.area * cheapest),
+  );
   const root = yield* rootBound(work, MOST_ROUNDS);
   if (whyNone(work) === 'too little lumber') return leftOver(work, 'too little lumber');
   wholeBoardsBound(work, root.rounds);
   yield;
-  const cheapest = cheapestArea(work.grid);
   const values = Float64Array.from(work.grid.parts, (p, i) => 0.5 * root.answer.worth[i]! + 0.52 * p.area * cheapest);
-  const pieces = work.grid.parts.reduce((sum, p) => sum + p.count, 0);
+  const proof = proofOf(work, root.rounds, values);
   for (let n = 0; n < DIVES && !isProved(work); n++) yield* dive(work, root.answer, values, n > 0);
   yield* firstFills(work, values);
-  if (!work.best && pieces <= FEW_PIECES) yield* prove(work, root.rounds, values);
+  for (const nodes of PROOFS.values()) if (!work.best) yield* proof(nodes);
   if (!work.best) return leftOver(work, whyNone(work));
   const walk: Walk = { plan: work.best };
   for (let n = 1; n <= MOST_TRIES && !isProved(work); n++) {
     improve(work, walk, values);
-    if (n === BEFORE_PROOF && pieces <= FEW_PIECES) yield* prove(work, root.rounds, values);
+    yield* proof(PROOFS.get(n) ?? 0);
     if (work.grid.boards.length <= FEW_BOARDS && n % BETWEEN === 0) recombine(work, root.answer.worth);
     yield;
   }
   return [];
+}
+
+/** The proof set by set with so many nodes for each, which remembers what it has ruled out; of many pieces there is none. */
+function proofOf(work: Work, rounds: RootBound['rounds'], values: Float64Array) {
+  const isFew = demandOf(work.grid).reduce((sum, n) => sum + n, 0) <= FEW_PIECES;
+  const none: RuledOut = [];
+  return function* (nodes: number): Generator<void, void> {
+    if (isFew && nodes > 0) yield* prove(work, rounds, values, nodes, none);
+  };
+}
+
+/** A plan at once, for whoever stops the search early: parts by their area. */
+function* quickFill(work: Work, values: Float64Array): Generator<void, void> {
+  const task = { demand: demandOf(work.grid), free: stockOf(work.grid), values, noise: 0, below: Infinity };
+  const plan = fill(work, task);
+  if (plan) submit(work, plan);
+  yield;
 }
 
 /** Fills all boards with ever more noise, until there is some plan. */

@@ -6,55 +6,13 @@ import { orderBound } from './order-bound.ts';
 import { Pairing } from './pairing.ts';
 import { requirementsOf } from './requirements.ts';
 import { BOTTOM, SHOW, SINGLE } from './role-table.ts';
-import { type Opened, opened, walkRoles } from './role-walk.ts';
-import { type ShowOrder, showOrders } from './show-orders.ts';
+import { opened, walkRoles } from './role-walk.ts';
+import type { Entry, LabelEntry, OpenEntry, OrderEntry, SpanEntry } from './search-entries.ts';
+import { showOrders } from './show-orders.ts';
 import type { RowSlide } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
 import { byTone, toneWindows } from './tone-window.ts';
 import { worstCost } from './worst-cost.ts';
-
-/** A span with a lower bound that may become tighter. */
-interface SpanEntry {
-  readonly kind: 'span';
-  readonly key: number;
-  readonly span: Span;
-  readonly multipliers: readonly number[];
-}
-
-/** A span opened: its ways to give roles to boards, by rising bound; those below the key are done. */
-interface OpenEntry {
-  readonly kind: 'open';
-  readonly key: number;
-  readonly span: Span;
-  readonly opened: Opened;
-  /** How far the bound rises in the next stretch. */
-  readonly stride: number;
-  /** States walked through in the last stretch: the next one walks through them again. */
-  readonly states: number;
-}
-
-/** Roles of all boards; once looked at, the label to be arranged, its first show boards given. */
-interface LabelEntry {
-  readonly kind: 'label';
-  readonly key: number;
-  readonly span: Span;
-  readonly roles: Uint8Array;
-  readonly label?: Label;
-  readonly first: readonly number[];
-}
-
-/** An order of the show boards of a label; once looked at, its pairing with bottom boards, the first of them given. */
-interface OrderEntry {
-  readonly kind: 'order';
-  readonly key: number;
-  readonly label: Label;
-  readonly order: ShowOrder;
-  readonly row: RowSlide;
-  readonly pairing?: Pairing;
-  readonly first: readonly number[];
-}
-
-type Entry = SpanEntry | OpenEntry | LabelEntry | OrderEntry;
 
 /** Spans are halved down to this many mm of reserve (tried: finer costs more tables than it saves labels). */
 const FINEST_SPAN = 0.4;

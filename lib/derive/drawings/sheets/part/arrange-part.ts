@@ -8,10 +8,10 @@ import { type Note, noteBlock, noteHeights } from '../note-block.ts';
 import type { PartBlocks } from './part-blocks.ts';
 import type { Side } from './part-views.ts';
 
-/** Between views, and around the words; paper mm. */
+/** Between views, and around the words; paper mm; our convention. */
 const GAP: Mm = 6;
 
-/** Lines of words are no longer and no shorter than this, paper mm. */
+/** Lines of words are no longer and no shorter than this, paper mm; our convention. */
 const READABLE: Mm = 150;
 const LEAST: Mm = 75;
 

@@ -21,7 +21,10 @@ export interface SideDims {
   readonly datum: Pt;
 }
 
-/** Height of the name of a view, and its distance from what is above it; paper mm. */
+/**
+ * Height of the name of a view, and its distance from what is above it; paper mm; 3.5 is of the series of ISO 3098-1,
+ * the distance our convention.
+ */
 const NAME: Mm = 3.5;
 const UNDER: Mm = 3;
 
@@ -45,7 +48,12 @@ export function drawPartView(
     const edge = edges[side];
     const away = points.filter((p) => Math.abs(p[axis] - datum[axis]) > SAME);
     if (stops.length === 0) return away.length > 0 ? shapeDims(away, datum, side, edge, look, style) : [];
-    const plain = away.map((p) => ({ at: p[axis], text: sayDim(Math.abs(p[axis] - datum[axis]), style.lengths) }));
+    const from = datum[axis];
+    const plain = away.map((p) => ({
+      at: p[axis],
+      from,
+      text: sayDim(Math.abs(p[axis] - datum[axis]), style.lengths),
+    }));
     const added = plain.filter(({ at }, k) =>
       [...stops, ...plain.slice(0, k)].every((s) => Math.abs(s.at - at) > SAME),
     );

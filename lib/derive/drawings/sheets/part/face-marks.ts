@@ -19,7 +19,7 @@ export function faceMarks(part: Part, view: PartView, style: Style): Entity[] {
   return [...marks, ...grainArrow(view, marks, style)];
 }
 
-/** Where the marks stand, as a share of the side. */
+/** Where the marks stand, as a share of the side; our convention. */
 const PLACE = 0.12;
 
 /** A top and its boards have no reference edge: their joints are laid out from the end and the show face. */
@@ -41,6 +41,7 @@ function referenceMarks({ body }: Part, view: PartView, { scale }: Style): Entit
   ];
 }
 
+/** Where along a side the mark is tried, as shares of it: our convention. */
 const TRIED = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
 
 /** A double arrow with the word over it, where there is room for it on the face; none on a narrow one. */

@@ -51,7 +51,7 @@ export function partViews(part: Part, solid: Solid, frame: Frame): PartViews {
   return { box, flipped, views: sides.map((side) => partView(part, solid, side, flipped)) };
 }
 
-/** What a length, a thickness, a gap and the names take beside bare views at the least, paper mm. */
+/** What a length, a thickness, a gap and the names take beside bare views at the least, paper mm; our convention. */
 const DIMS = { across: 19, up: 33 } as const;
 
 /** Whether the bare views and the least of their dimensions are smaller than a room: what is not need not be drawn. */

@@ -1,6 +1,8 @@
+import type { Running } from '../../../../drawing/dim.ts';
 import type { Entity } from '../../../../drawing/drawing.ts';
 import type { Pt } from '../../../../drawing/entity.ts';
 import { LAYERS } from '../../../../drawing/layers.ts';
+import { runningText } from '../../../../drawing/running-dim.ts';
 import { spread } from '../../../../drawing/spread.ts';
 import { SIDES, type StackSide } from '../../../../drawing/stack.ts';
 import { type Style, sizes } from '../../../../drawing/style.ts';
@@ -10,17 +12,26 @@ import type { Mm } from '../../../../units/mm.ts';
 export interface RunningStop {
   /** Along the side, mm. */
   readonly at: Mm;
+  /** Where the datum is along the side, mm. */
+  readonly from: Mm;
   readonly text: string;
 }
 
-/** From the view to the slanting part of the lines, along it, and beside each text; paper mm. */
+/** From the view to the slanting part of the lines, along it, and beside each text; paper mm, our convention. */
 const OUT: Mm = 4;
 const SLANT: Mm = 5;
 const APART: Mm = 1.4;
 
+/** Room of a line of lettering across it, in capital heights: a little over a capital and its tail, our convention. */
+const LINE = 1.34;
+
+/** Nearer to the datum than this is on it, mm. */
+const SAME: Mm = 1e-3;
+
 /**
  * Running dimensions in one row: a line from each place outwards, its distance from the datum at the end of the line. Texts
- * that would touch are moved apart, their lines slanting after them. Above and below the text reads from the right.
+ * that would touch are moved apart, their lines slanting after them. Above and below the text reads from the right. Each is
+ * a dimension, but for the 0 of the datum itself.
  *
  * ```
  *      0   4 1/8"  23"
@@ -33,29 +44,15 @@ export function runningRow(stops: readonly RunningStop[], edge: Mm, side: StackS
   const { scale, textHeight } = style;
   const size = sizes(style);
   const sorted = [...stops].sort((a, b) => a.at - b.at);
-  const width = (1.34 * textHeight + APART) * scale;
+  const width = (LINE * textHeight + APART) * scale;
   const middles = spread(sorted.map(({ at }) => ({ middle: at, width })));
   const point = (along: Mm, across: Mm): Pt => (axis === 0 ? [along, across] : [across, along]);
-  return sorted.flatMap(({ at, text }, k): Entity[] => {
-    const bend = edge + out * OUT * scale;
-    const end = bend + out * SLANT * scale;
-    return [
-      {
-        kind: 'poly',
-        layer: LAYERS.DIMENSION,
-        points: [point(at, edge + out * size.gap), point(at, bend), point(middles[k]!, end)],
-        closed: false,
-      },
-      {
-        kind: 'text',
-        layer: LAYERS.DIMENSION,
-        text,
-        at: point(middles[k]!, end + out * size.textGap),
-        height: textHeight,
-        ...(axis === 0 ? { rotation: 90 } : {}),
-        align: out > 0 ? 'left' : 'right',
-        valign: 'middle',
-      },
-    ];
+  const bend = edge + out * OUT * scale;
+  const end = bend + out * SLANT * scale;
+  return sorted.flatMap(({ at, from, text }, k): Entity[] => {
+    const line: Running['line'] = [point(at, edge + out * size.gap), point(at, bend), point(middles[k]!, end)];
+    const dim = { kind: 'dim', type: 'running', layer: LAYERS.DIMENSION, axis, line, text } as const;
+    if (Math.abs(at - from) >= SAME) return [{ ...dim, from: point(from, edge), to: point(at, edge) }];
+    return [{ kind: 'poly', layer: dim.layer, points: line, closed: false }, runningText(dim, text, style)];
   });
 }

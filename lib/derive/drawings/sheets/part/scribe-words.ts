@@ -19,20 +19,35 @@ export function scribeWords({ body }: Part, look: LengthLook): string | undefine
   if (body.kind !== 'prism') return undefined;
   const slopes = slopesOf(body.outline);
   if (slopes.length === 0) return undefined;
+  const [first] = slopes;
+  const alike = slopes.every(({ slope }) => Math.abs(slope - first!.slope) < SAME);
   const relief = reliefs(body.outline).map(
     ({ width, depth }) => `relief at the ridge ${sayLength(width, look)} wide, ${sayLength(depth, look)} deep`,
   );
   const far = body.far ? ['not square to the face: its template has the bevel'] : [];
-  return [...slopes.map((slope) => slopeText(slope, look)), ...relief, ...far].join('; ');
+  const each = alike
+    ? [slopeText(first!.slope, look)]
+    : slopes.map(({ slope, words }) => `${words} ${slopeText(slope, look)}`);
+  return [...each, ...relief, ...far].join('; ');
 }
 
-/** Rise over run of each scribed stretch, square to the edge or end that it replaces; each once. */
-function slopesOf(outline: Outline): number[] {
-  const slopes = scribedStretches(outline).map(({ a, b }) => {
+/** A slope, and at which end or edge of the part it is. */
+interface PlacedSlope {
+  readonly slope: number;
+  readonly words: string;
+}
+
+/** Rise over run of each scribed stretch, square to the edge or end that it replaces, from the datum on. */
+function slopesOf(outline: Outline): PlacedSlope[] {
+  const found = scribedStretches(outline).map(({ a, b }) => {
     const [x, y] = [Math.abs(b.x - a.x), Math.abs(b.y - a.y)];
-    return Math.min(x, y) / Math.max(x, y);
+    return { slope: Math.min(x, y) / Math.max(x, y), edge: x > y, at: x > y ? a.x + b.x : a.y + b.y };
   });
-  return slopes.filter((s, k) => slopes.findIndex((t) => Math.abs(s - t) < SAME) === k);
+  found.sort((one, other) => one.at - other.at);
+  return found.map(({ slope, edge }, k) => {
+    const place = k === 0 ? 'reference' : k === found.length - 1 ? 'far' : '';
+    return { slope, words: place === '' ? 'between' : `towards the ${place} ${edge ? 'end' : 'edge'}` };
+  });
 }
 
 /** Degrees, and the rise in ten that a square or a bevel is set by. */
@@ -49,9 +64,14 @@ function undersideWords({ underside, length, width }: PanelBody, look: LengthLoo
   const say = (mm: Mm): string => sayLength(mm, look, 'up');
   if (Math.abs(middle - left) < SAME && Math.abs(middle - right) < SAME) return `top ${say(middle)} thick throughout`;
   const edges = Math.abs(left - right) < SAME ? `${say(left)} at both edges` : `${say(left)} left, ${say(right)} right`;
-  const slopes = [middle - left, middle - right].map((fall) => Math.abs(fall) / (width / 2));
-  const each = slopes.filter((s, k) => k === 0 || Math.abs(s - slopes[0]!) > SAME);
-  return `top ${say(middle)} thick on the center line, ${edges}; ${each.map((s) => slopeText(s, look)).join('; ')}`;
+  // Of the outer halves of each half: the ridge of a measured underside may be beside the center line.
+  const slope = (side: 1 | -1): number => Math.abs(at((side * width) / 4) - at((side * width) / 2)) / (width / 4);
+  const slopes = [slope(-1), slope(1)] as const;
+  const each =
+    Math.abs(slopes[0] - slopes[1]) < SAME
+      ? slopeText(slopes[0], look)
+      : `left ${slopeText(slopes[0], look)}; right ${slopeText(slopes[1], look)}`;
+  return `top ${say(middle)} thick on the center line, ${edges}; ${each}`;
 }
 
 /** Whether a part is scribed or tapered, so that its lengths are told in both systems. */

@@ -44,7 +44,7 @@ export function smallPartsSheet(assembly: Assembly): SheetPlan[] {
     const table = found.find((one) => fits(one, area));
     return table && inCorner(table, area).entities;
   };
-  return [{ name: 'small-parts', title: 'Small parts', scales: [1], draw }];
+  return [{ name: 'small-parts', title: 'Small parts', scales: [1], unscaled: true, draw }];
 }
 
 /** A bar with half circles at its edges is a loose tenon for round mortises. */

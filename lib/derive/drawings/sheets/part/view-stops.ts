@@ -56,11 +56,12 @@ export function viewStops(
     const point: Vec3 = [axis === 0 ? at : datum[0], axis === 1 ? at : datum[1], axis === 2 ? at : datum[2]];
     return view.toSheet(point)[view.across.axis === axis ? 0 : 1];
   };
-  const zero = { at: onSheet(datum[axis]), text: '0' };
+  const from = onSheet(datum[axis]);
   return [
-    ...(stops.some(({ at }) => Math.abs(at - datum[axis]) < SAME) ? [] : [zero]),
+    ...(stops.some(({ at }) => Math.abs(at - datum[axis]) < SAME) ? [] : [{ at: from, from, text: '0' }]),
     ...stops.map(({ at, letters }) => ({
       at: onSheet(at),
+      from,
       text: `${name(letters)}  ${say(fromDatum(datum, axis, at))}`,
     })),
   ];
