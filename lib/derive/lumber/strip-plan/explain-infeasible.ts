@@ -36,7 +36,7 @@ const SIXTEENTH = 25.4 / 16;
 const HALF_INCH = 12.7;
 const MOST_STEPS = 16;
 /** Work for one try (tried: decides nearly all piles of 24 boards). */
-const TRY_WORK = 60_000;
+const TRY_WORK = 120_000;
 
 /** A search that stops for a moment after every stretch of work. */
 type Steps<T> = Generator<void, T>;

@@ -114,9 +114,9 @@ export class LabelSearch {
     this.pushSpan(span, this.hint, FIRST_STEPS);
   }
 
-  private pushSpan(span: Span, start: readonly number[], steps: number): void {
+  private pushSpan(span: Span, start: readonly number[], most: number): void {
+    const { bound, multipliers, steps } = this.relaxation.raise(span, start, this.ceiling, most);
     this.work += RAISE_WORK * steps;
-    const { bound, multipliers } = this.relaxation.raise(span, start, this.ceiling, steps);
     if (bound === Number.POSITIVE_INFINITY) return;
     this.hint = multipliers;
     if (bound < this.ceiling) this.heap.push({ kind: 'span', key: bound, span, multipliers });

@@ -17,6 +17,8 @@ export interface Span {
 export interface Relaxed {
   readonly bound: number;
   readonly multipliers: readonly number[];
+  /** Steps taken to get there. */
+  readonly steps: number;
 }
 
 /** Prices in the multipliers of a span, and what they add whatever the boards. */
@@ -58,12 +60,14 @@ export class Relaxation {
   raise(span: Span, start: readonly number[], enough: number, steps: number): Relaxed {
     const requirements = this.requirements(span);
     let multipliers = start;
-    let best: Relaxed = { bound: Number.NEGATIVE_INFINITY, multipliers };
+    let best: Relaxed = { bound: Number.NEGATIVE_INFINITY, multipliers, steps: 0 };
+    let taken = 0;
     let stride = 1;
     for (let step = 0; step < steps; step++) {
+      taken = step + 1;
       const priced = this.priced(span, requirements, multipliers, this.rows);
       const bound = priced.table.values[0]![stateAt(this.model.strips, 0, 0)]! + priced.fixed;
-      if (bound > best.bound + 1e-9) best = { bound, multipliers };
+      if (bound > best.bound + 1e-9) best = { bound, multipliers, steps: taken };
       else stride *= 0.6;
       if (best.bound >= enough || step === steps - 1) break;
       const missing = this.missing(requirements, priced);
@@ -72,7 +76,7 @@ export class Relaxation {
       const pace = (stride * Math.max(enough - best.bound, 1e-3 * Math.abs(enough))) / norm;
       multipliers = multipliers.map((value, c) => Math.max(0, value + pace * missing[c]!));
     }
-    return best;
+    return { ...best, steps: taken };
   }
 
   private priced(

@@ -79,7 +79,7 @@ class Search implements StripSearch {
   }
 
   private get work(): number {
-    return this.annealed + this.labels.work;
+    return Math.round(this.annealed + this.labels.work);
   }
 
   private get done(): boolean {
