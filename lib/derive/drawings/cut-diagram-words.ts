@@ -52,6 +52,12 @@ export function partWords(place: Place, mark: string, say: (mm: Mm) => string, s
   ];
 }
 
+/** Left of a board and below it stand the running dimensions. */
+const RUNNING: readonly Room[] = [
+  { low: [-Infinity, -Infinity], high: [0, Infinity] },
+  { low: [-Infinity, -Infinity], high: [Infinity, 0] },
+];
+
 /** What a defect is, beside it where there is room. */
 export function defectWords(
   { defects }: Board,
@@ -61,6 +67,7 @@ export function defectWords(
 ): Text[] {
   const rooms = [
     ...taken,
+    ...RUNNING,
     ...lines.map(({ kind, at, from, to }): Room => {
       return kind === 'rip' ? { low: [from, at], high: [to, at] } : { low: [at, from], high: [at, to] };
     }),

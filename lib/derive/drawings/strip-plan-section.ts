@@ -1,11 +1,12 @@
 import type { Entity } from '../../drawing/drawing.ts';
-import type { Poly, Pt } from '../../drawing/entity.ts';
+import type { Poly, Pt, Text } from '../../drawing/entity.ts';
 import { LAYERS } from '../../drawing/layers.ts';
 import { type Style, sizes } from '../../drawing/style.ts';
 import { formatLength, type UnitSystem } from '../../units/format-length.ts';
 import type { Mm } from '../../units/mm.ts';
 import type { BoardPlace, StripPlace, StripPlan } from '../lumber/strip-plan/strip-plan.ts';
 import type { StripProblem } from '../lumber/strip-plan/strip-problem.ts';
+import { roomOf } from './free-place.ts';
 
 /** The section is drawn so many times as large as the plan, both ways: a wedge is thin; our convention. */
 export const ENLARGED = 2;
@@ -26,7 +27,7 @@ export function stripPlanSection(
   const skin = settings.cleanUp / 2;
   const { text } = sizes(style);
   const lowest = -Math.max(...strips.map((s) => s.thickness)) * ENLARGED;
-  const lettered = (words: string, across: Mm, y: number): Entity => ({
+  const lettered = (words: string, across: Mm, y: number): Text => ({
     kind: 'text',
     layer: LAYERS.TEXT,
     text: words,
@@ -58,13 +59,33 @@ export function stripPlanSection(
       at(0, skin + centerThickness),
       at(width / 2, skin + edgeThickness),
     ]),
-    ...strips.flatMap((s): Entity[] => {
-      const middle = (s.from + s.to) / 2;
-      const marks = s.bottom ? `${s.show.mark} / ${s.bottom.mark}` : s.show.mark;
-      const spare = formatLength(s.reserve, units, 'down');
-      return [lettered(marks, middle, text), lettered(spare, middle, lowest - 2 * text)];
-    }),
+    ...inTwoRows(
+      strips.map((s) => lettered(marksOf(s), (s.from + s.to) / 2, text)),
+      ROW * text,
+      style.scale,
+    ),
+    ...inTwoRows(
+      strips.map((s) => lettered(formatLength(s.reserve, units, 'down'), (s.from + s.to) / 2, lowest - 2 * text)),
+      -ROW * text,
+      style.scale,
+    ),
   ];
+}
+
+const marksOf = ({ show, bottom }: StripPlace): string => (bottom ? `${show.mark} / ${bottom.mark}` : show.mark);
+
+/** From a row of lettering to one that stands out of it, in heights of the lettering; our convention. */
+const ROW = 1.5;
+
+/** Lettering from left to right; what would run into the one before it goes a row further out. */
+function inTwoRows(words: readonly Text[], out: number, scale: number): Text[] {
+  const ends: [near: number, far: number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  return words.map((word) => {
+    const { low, high } = roomOf(word, scale);
+    const row = low[0] >= ends[0] ? 0 : 1;
+    ends[row] = high[0];
+    return { ...word, at: [word.at[0], word.at[1] + row * out] };
+  });
 }
 
 const wedgeLine = (points: readonly Pt[]): Poly => ({ kind: 'poly', layer: LAYERS['SAW-LINE'], points, closed: false });

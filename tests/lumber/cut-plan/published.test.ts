@@ -40,6 +40,7 @@ const TOLERANCE = 1e-6;
 
 const CHECKS = [
   'bounds of gcut1d to gcut12d',
+  'the class of gcut9d',
   'two-stage patterns of one board, 76 values',
   'strips cut to length, u120',
 ];
