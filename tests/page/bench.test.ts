@@ -12,7 +12,7 @@ import { type Job, makeJob } from '../../lib/build/job.ts';
 import { drawTogether, likeText } from '../../lib/model/like-findings.ts';
 import { readSources, readValues } from '../../lib/params/read-values.ts';
 import { defineShop } from '../../lib/shop/shop.ts';
-import { formatNumber } from '../../lib/units/format-length.ts';
+import { formatMass } from '../../lib/units/format-load.ts';
 import { makeLivePage } from '../../scripts/watch/make-live-page.ts';
 import { servePage } from '../../scripts/watch/page-server.ts';
 import { run } from '../cli/run-cli.ts';
@@ -89,7 +89,7 @@ describe.skipIf(!hasBrowser)('the live page', () => {
     await settled(page);
     const job = jobWith(reading as unknown as Design, ['top.edgeThickness', text]);
     expect(await page.locator('.figures').textContent()).toContain(
-      `${formatNumber(derivedNumbers(job).mass, 1)} kg (was `,
+      `${formatMass(derivedNumbers(job).mass, 'in')} (was `,
     );
     expect(await cells(page, '.cut-list tbody tr')).toEqual(cutListTable(job.cutList, 'in').rows);
     expect(await sentences(page)).toEqual(expectedSentences(job));

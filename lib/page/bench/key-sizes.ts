@@ -1,6 +1,7 @@
 import { heightAt } from '../../geometry/surface.ts';
 import type { PanelBody } from '../../model/body.ts';
 import { formatLength, formatNumber, type UnitSystem } from '../../units/format-length.ts';
+import { formatMass } from '../../units/format-load.ts';
 import type { Piece } from './piece.ts';
 
 /** One number of the piece, as text. */
@@ -14,14 +15,13 @@ export function keySizes(piece: Piece, units: UnitSystem): readonly KeySize[] {
   const { overall, pieces, mass, boardFeet, glueUps } = piece.numbers();
   const { boardFeetRough } = piece.cutList();
   const size = (mm: number): string => formatLength(mm, units, 'nearest', 32);
-  const kg = (value: number): string => `${formatNumber(value, 1)} kg`;
   const named = (id: string): string => piece.assembly.parts.find((part) => part.id === id)!.name;
-  const glued = new Map(Object.entries(glueUps).map(([id, glueUp]) => [named(id), kg(glueUp.mass)]));
+  const glued = new Map(Object.entries(glueUps).map(([id, glueUp]) => [named(id), formatMass(glueUp.mass, units)]));
   return [
     { name: 'length over all', text: size(overall.length) },
     { name: 'width over all', text: size(overall.width) },
     { name: 'height', text: size(overall.height) },
-    { name: 'mass', text: kg(mass) },
+    { name: 'mass', text: formatMass(mass, units) },
     ...[...glued].map(([name, text]) => ({ name: `mass of the ${name}`, text })),
     { name: 'wood in it', text: feet(boardFeet) },
     { name: 'wood on the saw, rough', text: feet(boardFeetRough) },

@@ -1,5 +1,6 @@
 import { VERDICTS, type Verdict } from '../../model/finding.ts';
 import { formatNumber } from '../../units/format-length.ts';
+import { formatMass } from '../../units/format-load.ts';
 import { button, el, onlyWhenNew, setText } from './dom.ts';
 import { findingsOf, pendingChecks } from './found.ts';
 import { keySizes } from './key-sizes.ts';
@@ -64,10 +65,10 @@ function figuresText({ piece, units, mark }: View): string {
   const { mass, boardFeet } = piece.numbers();
   const [length, width, height] = keySizes(piece, units);
   const before = mark?.piece.numbers().mass;
-  const kg = (value: number): string => formatNumber(value, 1);
-  const was = before !== undefined && kg(before) !== kg(mass) ? ` (was ${kg(before)})` : '';
+  const weight = formatMass(mass, units);
+  const was = before !== undefined && formatMass(before, units) !== weight ? ` (was ${formatMass(before, units)})` : '';
   const size = [length, width, height].map((one) => one!.text).join(' × ');
-  return `${size}; ${kg(mass)} kg${was}; ${kg(boardFeet)} board feet`;
+  return `${size}; ${weight}${was}; ${formatNumber(boardFeet, 1)} board feet`;
 }
 
 function countsOf({ issues, failure, found }: View): readonly Count[] {

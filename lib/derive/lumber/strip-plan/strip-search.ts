@@ -29,7 +29,7 @@ const ROUND_PER_PAIR = 50;
 const ROUNDS = 3;
 /** Rounds after that, each after so much exact work: a better plan spares the exact search more than it costs. */
 const LATER_ROUNDS = 12;
-const WORK_BETWEEN = 40_000;
+const WORK_BETWEEN = 100_000;
 /** Work of judging one arrangement (measured roughly). */
 const JUDGE_WORK = 4;
 /** Steps between two looks at the work left. */
