@@ -22,18 +22,23 @@ const FIRST_FILLS = 20;
 const MOST_TRIES = 50_000;
 const BETWEEN = 150;
 
-/** The proof set by set is tried for so few pieces. */
-const FEW_PIECES = 30;
+/** The proof set by set, for so few pieces: after so many tries at improving, with so many nodes for a set of boards. */
+interface Proofs {
+  readonly pieces: number;
+  readonly after: ReadonlyMap<number, number>;
+}
 
-/**
- * When it is tried, in tries at improving, and how many nodes each set of boards gets then: a thousand take about a second,
- * and a step is as long as that.
- */
-const PROOFS: ReadonlyMap<number, number> = new Map([
-  [60, 1_000],
-  [150, 4_000],
-  [1_000, 20_000],
-]);
+/** Of 20 pieces a set takes a second or two; of 30 some seconds with few nodes, half a minute with many (measured). */
+const PROOFS: readonly Proofs[] = [
+  { pieces: 20, after: new Map([[60, 20_000]]) },
+  {
+    pieces: 30,
+    after: new Map([
+      [500, 1_000],
+      [1_500, 20_000],
+    ]),
+  },
+];
 
 /**
  * The search from bound to best plan; each yield ends a step. Ends when the plan is proved or tries run out; what it
@@ -53,24 +58,29 @@ export function* phases(work: Work): Generator<void, readonly Misfit[]> {
   const proof = proofOf(work, root.rounds, values);
   for (let n = 0; n < DIVES && !isProved(work); n++) yield* dive(work, root.answer, values, n > 0);
   yield* firstFills(work, values);
-  for (const nodes of PROOFS.values()) if (!work.best) yield* proof(nodes);
+  for (const n of proof.after) if (!work.best) yield* proof.at(n);
   if (!work.best) return leftOver(work, whyNone(work));
   const walk: Walk = { plan: work.best };
   for (let n = 1; n <= MOST_TRIES && !isProved(work); n++) {
     improve(work, walk, values);
-    yield* proof(PROOFS.get(n) ?? 0);
+    yield* proof.at(n);
     if (work.grid.boards.length <= FEW_BOARDS && n % BETWEEN === 0) recombine(work, root.answer.worth);
     yield;
   }
   return [];
 }
 
-/** The proof set by set with so many nodes for each, which remembers what it has ruled out; of many pieces there is none. */
+/** The proof set by set, tried at its times: it remembers what it has ruled out. Of many pieces there is none. */
 function proofOf(work: Work, rounds: RootBound['rounds'], values: Float64Array) {
-  const isFew = demandOf(work.grid).reduce((sum, n) => sum + n, 0) <= FEW_PIECES;
+  const pieces = demandOf(work.grid).reduce((sum, n) => sum + n, 0);
+  const after = PROOFS.find((one) => pieces <= one.pieces)?.after ?? new Map<number, number>();
   const none: RuledOut = [];
-  return function* (nodes: number): Generator<void, void> {
-    if (isFew && nodes > 0) yield* prove(work, rounds, values, nodes, none);
+  return {
+    after: [...after.keys()],
+    *at(n: number): Generator<void, void> {
+      const nodes = after.get(n);
+      if (nodes) yield* prove(work, rounds, values, nodes, none);
+    },
   };
 }
 
