@@ -20,7 +20,7 @@ const FIELDS = {
   }),
   weights: group('Cost of one unit of each', {
     reserve: weight('mm of reserve that is missing', 4),
-    shownDefects: weight('dm2 of defects on the show face', 5),
+    shownDefects: weight('dm2 of defects on the show face', 50),
     undersideDefects: weight('dm2 of defects on the underside', 1),
     rings: weight('pair of neighbors alike in ring direction', 2),
     tone: weight('difference of tone, light to dark', 20),

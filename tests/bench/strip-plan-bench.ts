@@ -2,9 +2,8 @@ import { loadSolver } from '../../lib/derive/lumber/master.ts';
 import { checkStripPlan } from '../../lib/derive/lumber/strip-plan/check-strip-plan.ts';
 import type { StripProblem } from '../../lib/derive/lumber/strip-plan/strip-problem.ts';
 import { planStrips } from '../../lib/derive/lumber/strip-plan/strip-search.ts';
-import { STRIP_WEIGHTS } from '../../lib/derive/lumber/strip-plan/strip-settings.ts';
 import { tableText } from '../../lib/writers/table-text.ts';
-import { randomPile } from '../lumber/strip-plan/random-boards.ts';
+import { randomPile, TRIAL_WEIGHTS } from '../lumber/strip-plan/random-boards.ts';
 import { judgeByProgram } from '../lumber/strip-plan/strip-judge.ts';
 
 /** Boards, strips, layers, mm off every board, piles, seconds for each. */
@@ -77,7 +76,7 @@ const JUDGED = [
 async function judged(): Promise<string> {
   const solver = await loadSolver();
   const rows = JUDGED.map(([boards, strips, thinner]) => {
-    const preference = { mode: 'weighted', weights: { ...STRIP_WEIGHTS, undersideDefects: 0 } } as const;
+    const preference = { mode: 'weighted', weights: { ...TRIAL_WEIGHTS, undersideDefects: 0 } } as const;
     const problem = randomPile({ seed: 3, boards, strips, thinner, settings: { layers: 'two', preference } });
     const ours = run(problem, 60);
     const start = process.cpuUsage();

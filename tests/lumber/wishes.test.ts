@@ -82,16 +82,17 @@ describe('wishes for lumber', () => {
     const { pins, issues } = readPins(pinWords(plan));
     expect(issues).toEqual([]);
     expect(pins).toHaveLength(8);
-    expect(pins[1]).toEqual({ mark: '5', strip: 2, faceUp: 'B', turned: true });
+    const { mark, faceUp, turned } = plan.strips[1]!.show;
+    expect(pins[1]).toEqual({ mark, strip: 2, faceUp, turned });
     const wishes = { leastWidth: '3 1/2 in', pinned: pinWords(plan) } as const;
     const pinned = Object.create(job, { design: { value: { ...job.design, lumber: wishes } } });
     const again = await lumberPlan(pinned, { strips: 400_000, cuts: 1 });
     expect(again.strips!.status.plan!.strips).toEqual(plan.strips);
-    const bottom = { ...plan.strips[1]!.show, mark: '7', turned: false };
+    const bottom = { ...plan.strips[1]!.show, mark: '99', turned: false };
     const layered = { ...plan, strips: [{ ...plan.strips[0]!, bottom }] };
     expect(readPins(pinWords(layered)).pins.map(({ mark, layer }) => [mark, layer])).toEqual([
       ['17', 'show'],
-      ['7', 'bottom'],
+      ['99', 'bottom'],
     ]);
   });
 

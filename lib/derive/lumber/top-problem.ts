@@ -47,6 +47,7 @@ export function topProblem(
       edgeTrim,
       cleanUp: Math.max(...slices.map(({ rough, finished }) => rough.thickness - finished.thickness)),
       leastWidth: wishes.leastWidth,
+      leastHalf: wishes.leastWidth,
       seamOnCenterLine: !shows.some(isRipped),
       rings: wishes.rings,
       preference:

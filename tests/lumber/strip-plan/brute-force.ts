@@ -142,7 +142,7 @@ function underside(problem: StripProblem, lying: Lying, seams: number[], j: numb
   const slope = (problem.centerThickness - problem.edgeThickness) / (problem.width / 2);
   const spare = board.width - 2 * problem.settings.jointing - (to - from);
   // The spare width lies outward, or half on each side.
-  const left = from - problem.settings.jointing - (from >= 0 ? 0 : to <= 0 ? spare : spare / 2);
+  const left = from - problem.settings.jointing - (from >= -1e-6 ? 0 : to <= 1e-6 ? spare : spare / 2);
   const mirrored = (face === 'A') === turned;
   let sum = 0;
   for (const d of board.defects) {
@@ -194,6 +194,7 @@ function bestSlide(
   };
   const middle = -total / 2;
   if (settings.seamOnCenterLine) return centered(problem, wide, half, middle, reserveAt, seamsAt);
+  if (settings.leastHalf > 0) return halved(problem, wide, spares, { half, slope }, reserveAt, seamsAt);
   const [low, high] = [half - total, -half];
   const GRID = 60;
   const at = (k: number): number => low + ((high - low) * k) / GRID;
@@ -253,4 +254,48 @@ function centered(
     if (gain > 1e-9 || (Math.abs(gain) <= 1e-9 && closer)) best = { reserve, start: -left };
   }
   return best && { reserve: best.reserve, seams: seamsAt(best.start) };
+}
+
+/**
+ * The same with halves of a least width: every start at which the least reserve, a seam or what is allowed may turn, one by one.
+ * The reserve of a strip is its spare, and that plus or minus the slope times its start; rips hold seams in their place.
+ */
+function halved(
+  { settings }: StripProblem,
+  wide: number[],
+  spares: number[],
+  { half, slope }: { half: number; slope: number },
+  reserveAt: (x: number) => number,
+  seamsAt: (x: number) => number[],
+): { reserve: number; seams: number[] } | undefined {
+  const edges = [0];
+  for (const w of wide) edges.push(edges.at(-1)! + w);
+  const total = edges.at(-1)!;
+  const lines = spares.flatMap((spare, j) => [
+    [0, spare],
+    [-slope, spare - slope * edges[j + 1]!],
+    [slope, spare + slope * edges[j]!],
+    [0, spare - slope * (-half + (j + 1) * settings.leastWidth)],
+    [0, spare + slope * (half - (wide.length - j) * settings.leastWidth)],
+  ]);
+  lines.push([0, settings.reserveCap]);
+  const starts = [-total / 2, half - total, -half];
+  lines.forEach(([a, b], k) => {
+    for (const [c, d] of lines.slice(k + 1)) if (a !== c) starts.push((d! - b!) / (a! - c!));
+  });
+  edges.slice(1, -1).forEach((edge, k) => {
+    const held = [-half + (k + 1) * settings.leastWidth, half - (wide.length - k - 1) * settings.leastWidth];
+    for (const place of [0, settings.leastHalf, -settings.leastHalf, ...held]) starts.push(place - edge);
+  });
+  const allowed = starts.filter((start) => {
+    if (start > -half + 1e-9 || start < half - total - 1e-9) return false;
+    const seams = seamsAt(start).slice(1, -1).map(Math.abs);
+    return seams.every((off) => off < 1e-6 || off > settings.leastHalf - 1e-6);
+  });
+  if (allowed.length === 0) return undefined;
+  const most = Math.max(...allowed.map(reserveAt));
+  const enough = Math.min(settings.reserveCap, most) - 1e-9;
+  const good = allowed.filter((start) => reserveAt(start) >= enough);
+  const found = good.reduce((a, b) => (Math.abs(b + total / 2) < Math.abs(a + total / 2) - 1e-9 ? b : a));
+  return { reserve: most, seams: seamsAt(found) };
 }

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { loadSolver } from '../../../lib/derive/lumber/master.ts';
-import { STRIP_WEIGHTS } from '../../../lib/derive/lumber/strip-plan/strip-settings.ts';
-import { randomPile } from './random-boards.ts';
+import { randomPile, TRIAL_WEIGHTS } from './random-boards.ts';
 import { solved } from './solved.ts';
 import { judgeByProgram } from './strip-judge.ts';
 
@@ -15,7 +14,7 @@ test.each([
 ] as const)(
   '%i boards, %i strips, %s layers: a general solver comes to the same cost',
   async (boards, strips, layers, thinner) => {
-    const weights = { ...STRIP_WEIGHTS, undersideDefects: 0 };
+    const weights = { ...TRIAL_WEIGHTS, undersideDefects: 0 };
     const settings = { layers, preference: { mode: 'weighted', weights } } as const;
     const problem = randomPile({ seed: boards + strips, boards, strips, thinner, settings });
     const ours = solved(problem);

@@ -1,10 +1,13 @@
-import type { StripProblem, StripSettings } from '../../../lib/derive/lumber/strip-plan/strip-problem.ts';
-import { STRIP_SETTINGS } from '../../../lib/derive/lumber/strip-plan/strip-settings.ts';
+import type { StripProblem, StripSettings, StripTerms } from '../../../lib/derive/lumber/strip-plan/strip-problem.ts';
+import { STRIP_SETTINGS, STRIP_WEIGHTS } from '../../../lib/derive/lumber/strip-plan/strip-settings.ts';
 import type { Board, Defect } from '../../../lib/model/records.ts';
 import { pick, randomFrom } from '../../tables/random.ts';
 
 /** Dressed thickness of the stock drawn from, mm: 5/4, 6/4 and 8/4, as if two layers were meant. Invented. */
 const STOCK = [27, 33.3, 33.3, 44.45] as const;
+
+/** Weights of the trial piles: shown defects count less than they do by default, so that more plans are near the best. */
+export const TRIAL_WEIGHTS: StripTerms = { ...STRIP_WEIGHTS, shownDefects: 5 };
 
 export interface RandomPile {
   readonly seed: number;
@@ -25,7 +28,12 @@ export function randomPile(pile: RandomPile): StripProblem {
     centerThickness: 57.15,
     edgeThickness: 28.575,
     boards: Array.from({ length: pile.boards }, (_, i) => randomBoard(random, i, pile.thinner ?? 0)),
-    settings: { ...STRIP_SETTINGS, strips: pile.strips, ...pile.settings },
+    settings: {
+      ...STRIP_SETTINGS,
+      strips: pile.strips,
+      preference: { mode: 'weighted', weights: TRIAL_WEIGHTS },
+      ...pile.settings,
+    },
   };
 }
 

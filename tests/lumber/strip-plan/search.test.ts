@@ -121,6 +121,8 @@ describe('the checker', () => {
     expect(faults(first({ reserve: 99 }))).not.toEqual([]);
     expect(faults(first({ show: { ...show, mark: plan!.strips[1]!.show.mark } }))).not.toEqual([]);
     expect(faults((p) => ({ ...p, strips: p.strips.slice(1) }))).not.toEqual([]);
+    const wide = { ...problem, settings: { ...problem.settings, leastHalf: 200 } };
+    expect(checkStripPlan(wide, plan!).map(({ what }) => what)).toEqual(['half too narrow']);
     expect(faults(first({ show: { ...show, undersideDefects: show.undersideDefects + 0.01 } }))).not.toEqual([]);
   });
 });

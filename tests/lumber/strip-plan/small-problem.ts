@@ -1,7 +1,6 @@
 import type { StripProblem, StripSettings } from '../../../lib/derive/lumber/strip-plan/strip-problem.ts';
-import { STRIP_WEIGHTS } from '../../../lib/derive/lumber/strip-plan/strip-settings.ts';
 import { pick, randomFrom } from '../../tables/random.ts';
-import { randomPile } from './random-boards.ts';
+import { randomPile, TRIAL_WEIGHTS } from './random-boards.ts';
 
 /** Small piles of all sorts: one and two layers, a seam in the middle, wishes and pins, thin stock, flat and steep wedges. */
 export function smallProblem(seed: number): StripProblem {
@@ -12,12 +11,13 @@ export function smallProblem(seed: number): StripProblem {
     layers: pick(random, ['either', 'either', 'two', 'one'] as const),
     rings: pick(random, ['alternate', 'ignore'] as const),
     seamOnCenterLine: random() < 0.25,
+    leastHalf: pick(random, [0, 0, 30, 60]),
     leastWidth: pick(random, [30, 50.8, 110]),
     scarceFrom: pick(random, [40, 50.8]),
     preference: {
       mode: 'weighted',
       weights: {
-        ...STRIP_WEIGHTS,
+        ...TRIAL_WEIGHTS,
         symmetry: pick(random, [0, 0, 0.5]),
         tone: pick(random, [20, 20, 0]),
         undersideDefects: pick(random, [1, 20]),

@@ -18,6 +18,7 @@ export interface PlanFault {
     | 'figure of reserve'
     | 'figure of defects'
     | 'seam off the center line'
+    | 'half too narrow'
     | 'rip width'
     | 'pin not kept'
     | 'layers';
@@ -115,6 +116,9 @@ function stripFaults(
   if (Math.abs(net + 2 * settings.jointing - strip.ripWidth) > SAME) add('rip width', strip.ripWidth, net);
   const stack = placesOf(strip).reduce((sum, { mark }) => sum + (boards.get(mark)?.thickness ?? 0), 0);
   const over = strip.from <= 0 && strip.to >= 0;
+  const halves = [-strip.from, strip.to].filter((half) => over && half > SAME);
+  const half = Math.min(...halves);
+  if (halves.length === 2 && half < settings.leastHalf - 2 * SAME) add('half too narrow', half, settings.leastHalf);
   const wanted = thicknessWanted(problem, over ? 0 : Math.min(Math.abs(strip.from), Math.abs(strip.to)));
   if (stack < wanted - SAME) add('stack too thin', stack, wanted);
   if (Math.abs(strip.reserve - (stack - wanted)) > SAME) add('figure of reserve', strip.reserve, stack - wanted);

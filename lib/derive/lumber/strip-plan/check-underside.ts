@@ -35,7 +35,7 @@ function acrossTop(
   place: BoardPlace,
   defect: Defect,
 ): [Mm, Mm] {
-  const onLeft = from >= 0 ? 0 : to <= 0 ? place.ripOff : place.ripOff / 2;
+  const onLeft = from >= -1e-6 ? 0 : to <= 1e-6 ? place.ripOff : place.ripOff / 2;
   const edge = from - settings.jointing - onLeft;
   const mirrored = (place.faceUp === 'A') === place.turned;
   return mirrored

@@ -68,7 +68,7 @@ export class LabelSearch {
     this.incumbent = incumbent;
     this.worst = worstCost(model);
     this.rolesCost = roleCosts(model);
-    this.rows = model.slope === 0 || model.problem.settings.seamOnCenterLine ? ['any'] : ['middle', 'off'];
+    this.rows = slidesFreely(model) ? ['middle', 'off'] : ['any'];
     this.tones = byTone(model);
     this.order = Int32Array.from(model.boards.keys()).sort((a, b) => model.width[b]! - model.width[a]! || a - b);
     this.relaxation = new Relaxation(model, this.order, this.tones);
@@ -246,6 +246,10 @@ export class LabelSearch {
     return { spent: 0, limit: first.length === this.model.strips ? Number.POSITIVE_INFINITY : PART_EFFORT };
   }
 }
+
+/** A row lies in the middle unless a strip is too thin there. */
+const slidesFreely = ({ slope, problem }: StripModel): boolean =>
+  slope > 0 && !problem.settings.seamOnCenterLine && problem.settings.leastHalf === 0;
 
 /** Cost of each role of each board, 16 numbers a board. */
 function roleCosts(model: StripModel): Float64Array {

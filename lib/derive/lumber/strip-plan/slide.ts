@@ -69,8 +69,8 @@ function reserveAt(model: StripModel, { edges, spare }: Row, start: number): num
 
 /**
  * The slide of a row: the most reserve, counted up to the cap; among those the one nearest to the middle. Exact up to 1e-9 mm.
- * Undefined when the row is too narrow for the blank, the blank for its strips, a strip too thin wherever the row lies, or no
- * seam can fall on the center line where one must.
+ * Undefined when the row is too narrow for the blank, the blank for its strips, a strip too thin wherever the row lies, a half of a
+ * strip over the center line too narrow, or no seam can fall on that line where one must.
  */
 export function slide(model: StripModel, row: Row): Slid | undefined {
   const { strips, half } = model;
@@ -88,7 +88,11 @@ function freeSlide(model: StripModel, row: Row): Slid | undefined {
   const middle = middleOf(model, row);
   const there = reserveAt(model, row, middle);
   const cap = model.problem.settings.reserveCap;
-  if (there >= cap - ALIKE || model.slope === 0) return { start: middle, reserve: there };
+  if (model.slope === 0) {
+    const start = nearestWithHalves(model, row.edges, model.half - row.edges[model.strips]!, -model.half);
+    return start === undefined ? undefined : { start, reserve: there };
+  }
+  if (there >= cap - ALIKE && halvesHold(model, row.edges, middle)) return { start: middle, reserve: there };
   const start = nearest(model, row, mostAmong(model, row, Math.min(cap, mostReserve(model, row))));
   return start === undefined ? undefined : { start, reserve: reserveAt(model, row, start) };
 }
@@ -106,7 +110,7 @@ function mostAmong(model: StripModel, row: Row, most: number): number {
 }
 
 /**
- * The start nearest to the middle that leaves each strip so much reserve; undefined when none does. Say strip m lies over the
+ * The start nearest to the middle that leaves each strip so much reserve and no half too narrow; undefined when none does. Say strip m lies over the
  * center line: the strips left of it want the row to lie far to the left, those right of it far to the right. Taking the wrong m
  * only asks for more.
  */
@@ -121,12 +125,48 @@ function nearest(model: StripModel, row: Row, reserve: number): number | undefin
     if (row.spare[m]! >= enough) {
       let low = half - total;
       for (let j = m + 1; j < strips; j++) low = Math.max(low, leastStart(model, row, j, enough));
-      const start = Math.min(high, Math.max(low, middle));
-      if (low <= high + SLACK && (best === undefined || Math.abs(start - middle) < Math.abs(best - middle) - ALIKE)) {
-        best = start;
-      }
+      const start = low <= high + SLACK ? nearestWithHalves(model, row.edges, low, high) : undefined;
+      if (start !== undefined && nearer(start, best, middle)) best = start;
     }
     high = Math.min(high, mostStart(model, row, m, enough));
+  }
+  return best;
+}
+
+const nearer = (start: number, best: number | undefined, middle: number): boolean =>
+  best === undefined || Math.abs(start - middle) < Math.abs(best - middle) - ALIKE;
+
+/** A seam this near to the center line lies on it, mm (rounding). */
+const ON_LINE = 1e-6;
+
+/** No strip that is opened on the center line has too narrow a half: every seam lies on that line or far enough off. */
+function halvesHold(model: StripModel, edges: Float64Array, start: number): boolean {
+  const least = model.problem.settings.leastHalf;
+  if (least === 0) return true;
+  for (let j = 1; j < model.strips; j++) {
+    const off = Math.abs(seamAt(model, edges, start, j));
+    if (off > ON_LINE && off < least - ON_LINE) return false;
+  }
+  return true;
+}
+
+/**
+ * The start between two that is nearest to the middle and leaves no half too narrow: the middle, an end, or where a seam lies on
+ * the center line or just far enough off it.
+ */
+function nearestWithHalves(model: StripModel, edges: Float64Array, low: number, high: number): number | undefined {
+  const { strips, problem } = model;
+  const middle = -edges[strips]! / 2;
+  const first = Math.min(high, Math.max(low, middle));
+  if (halvesHold(model, edges, first)) return first;
+  const least = problem.settings.leastHalf;
+  let best: number | undefined;
+  for (let j = 1; j < strips; j++) {
+    for (const place of [-least, 0, least]) {
+      const start = place - edges[j]!;
+      if (start < low - SLACK || start > high + SLACK || !nearer(start, best, middle)) continue;
+      if (halvesHold(model, edges, start)) best = start;
+    }
   }
   return best;
 }

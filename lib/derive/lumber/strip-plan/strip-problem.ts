@@ -31,6 +31,8 @@ export interface StripSettings {
   readonly cleanUp: Mm;
   /** mm; no strip may end up narrower. */
   readonly leastWidth: Mm;
+  /** mm that each half of a strip over the center line must have, before the cut that opens it there; 0: not looked at. */
+  readonly leastHalf: Mm;
   /** A seam must fall on the center line. */
   readonly seamOnCenterLine: boolean;
   /** Ring direction of neighbors: alternate bark side up and down, or do not look at it. */

@@ -1,9 +1,12 @@
 import type { StripSettings, StripTerm, StripTerms } from './strip-problem.ts';
 
-/** Cost of one unit of each term: our convention, tried on random piles of boards. Symmetry is a wish, off by default. */
+/**
+ * Cost of one unit of each term: our convention. A knot of a square inch that shows costs as much as 0.16 of tone, so that what
+ * must not show does so only where there is no other way. Symmetry is a wish, off by default.
+ */
 export const STRIP_WEIGHTS: StripTerms = {
   reserve: 4,
-  shownDefects: 5,
+  shownDefects: 50,
   undersideDefects: 1,
   rings: 2,
   tone: 20,
@@ -42,6 +45,7 @@ export const STRIP_SETTINGS: StripSettings = {
   edgeTrim: 3.175,
   cleanUp: 1.5875,
   leastWidth: 50.8,
+  leastHalf: 0,
   seamOnCenterLine: false,
   rings: 'alternate',
   scarceFrom: 50.8,

@@ -132,8 +132,11 @@ function fillCuts(model: StripModel, i: number, { top, from, to }: Place, way: L
   return any;
 }
 
+/** A seam this near to the center line lies on it, mm (rounding). */
+const ON_LINE = 1e-6;
+
 /** mm ripped off the left side: the side away from the center line, both alike for a strip over it. */
 function leftRip(from: number, to: number, ripOff: number): number {
-  if (from >= 0) return 0;
-  return to <= 0 ? ripOff : ripOff / 2;
+  if (from >= -ON_LINE) return 0;
+  return to <= ON_LINE ? ripOff : ripOff / 2;
 }
