@@ -59,9 +59,26 @@ function cheapest(problem: StripProblem, shows: Board[], bottoms: (Board | undef
   for (let j = 0; 2 * j < wide.length; j++) {
     cost += (weights.symmetry * Math.abs(wide[j]! - wide[wide.length - 1 - j]!)) / 10;
   }
-  const slid = bestSlide(problem, wide, stacks);
-  if (slid === undefined || slid.reserve < -1e-6) return Number.POSITIVE_INFINITY;
-  cost += weights.reserve * Math.max(0, settings.reserveCap - Math.max(0, slid.reserve));
+  // Of slides alike the cheaper.
+  const slides = bestSlides(problem, wide, stacks).filter(({ reserve }) => reserve >= -1e-6);
+  return Math.min(...slides.map((slid) => cost + slidCost(problem, shows, bottoms, slid, known - cost)));
+}
+
+interface Slid {
+  readonly reserve: number;
+  readonly seams: number[];
+}
+
+function slidCost(
+  problem: StripProblem,
+  shows: Board[],
+  bottoms: (Board | undefined)[],
+  slid: Slid,
+  known: number,
+): number {
+  const { settings } = problem;
+  const weights = (settings.preference as { readonly weights: StripTerms }).weights;
+  let cost = weights.reserve * Math.max(0, settings.reserveCap - Math.max(0, slid.reserve));
   if (cost >= known) return Number.POSITIVE_INFINITY;
   const skim = settings.cleanUp / 2;
   bottoms.forEach((board, j) => {
@@ -166,18 +183,14 @@ function underside(problem: StripProblem, lying: Lying, seams: number[], j: numb
 
 /** The slide of most reserve, nearest to the middle, by looking. */
 // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: plain looking through, in one piece
-function bestSlide(
-  problem: StripProblem,
-  wide: number[],
-  stacks: number[],
-): { reserve: number; seams: number[] } | undefined {
+function bestSlides(problem: StripProblem, wide: number[], stacks: number[]): Slid[] {
   const { settings, width, centerThickness, edgeThickness } = problem;
   const half = width / 2 + settings.edgeTrim + (settings.seamOnCenterLine ? 0 : settings.kerf / 2 + settings.jointing);
   const slope = (centerThickness - edgeThickness) / (width / 2);
   const total = wide.reduce((sum, w) => sum + w, 0);
-  if (total < 2 * half - 1e-9 || wide.length * settings.leastWidth > 2 * half + 1e-9) return undefined;
+  if (total < 2 * half - 1e-9 || wide.length * settings.leastWidth > 2 * half + 1e-9) return [];
   const spares = stacks.map((t) => t - centerThickness - settings.cleanUp);
-  if (Math.min(...spares) + slope * half < 0) return undefined;
+  if (Math.min(...spares) + slope * half < 0) return [];
   const seamsAt = (start: number): number[] => {
     const seams = [start];
     for (const w of wide) seams.push(seams.at(-1)! + w);
@@ -215,10 +228,10 @@ function bestSlide(
   for (let k = 0; k <= 2000; k++) {
     const start = middle + ((found - middle) * k) / 2000;
     if (reserveAt(start) >= enough)
-      return { reserve: most, seams: seamsAt(nearer(reserveAt, enough, start, middle, (found - middle) / 2000)) };
+      return [{ reserve: most, seams: seamsAt(nearer(reserveAt, enough, start, middle, (found - middle) / 2000)) }];
   }
   found = peak;
-  return { reserve: most, seams: seamsAt(found) };
+  return [{ reserve: most, seams: seamsAt(found) }];
 }
 
 function nearer(reserveAt: (x: number) => number, enough: number, good: number, middle: number, step: number): number {
@@ -239,21 +252,32 @@ function centered(
   middle: number,
   reserveAt: (x: number) => number,
   seamsAt: (x: number) => number[],
-): { reserve: number; seams: number[] } | undefined {
-  const cap = problem.settings.reserveCap;
-  let best: { reserve: number; start: number } | undefined;
+): Slid[] {
+  const starts: number[] = [];
   let left = 0;
   const total = wide.reduce((sum, w) => sum + w, 0);
   for (const w of wide.slice(0, -1)) {
     left += w;
     if (left < half - 1e-9 || total - left < half - 1e-9) continue;
-    if (Math.min(...seamsAt(-left).map(Math.abs)) > 1e-9) continue;
-    const reserve = reserveAt(-left);
-    const gain = best ? Math.min(cap, reserve) - Math.min(cap, best.reserve) : Number.POSITIVE_INFINITY;
-    const closer = best !== undefined && Math.abs(-left - middle) < Math.abs(best.start - middle) - 1e-9;
-    if (gain > 1e-9 || (Math.abs(gain) <= 1e-9 && closer)) best = { reserve, start: -left };
+    if (Math.min(...seamsAt(-left).map(Math.abs)) <= 1e-9) starts.push(-left);
   }
-  return best && { reserve: best.reserve, seams: seamsAt(best.start) };
+  return nearestOf(problem, starts, middle, reserveAt, seamsAt);
+}
+
+/** Of some starts those of most reserve, up to the cap, and of these the nearest to the middle: two when they are as near. */
+function nearestOf(
+  { settings }: StripProblem,
+  starts: number[],
+  middle: number,
+  reserveAt: (x: number) => number,
+  seamsAt: (x: number) => number[],
+): Slid[] {
+  if (starts.length === 0) return [];
+  const enough = Math.min(settings.reserveCap, Math.max(...starts.map(reserveAt))) - 1e-9;
+  const good = starts.filter((start) => reserveAt(start) >= enough);
+  const near = Math.min(...good.map((start) => Math.abs(start - middle)));
+  const found = good.filter((start) => Math.abs(start - middle) <= near + 1e-9);
+  return found.map((start) => ({ reserve: reserveAt(start), seams: seamsAt(start) }));
 }
 
 /**
@@ -261,13 +285,14 @@ function centered(
  * The reserve of a strip is its spare, and that plus or minus the slope times its start; rips hold seams in their place.
  */
 function halved(
-  { settings }: StripProblem,
+  problem: StripProblem,
   wide: number[],
   spares: number[],
   { half, slope }: { half: number; slope: number },
   reserveAt: (x: number) => number,
   seamsAt: (x: number) => number[],
-): { reserve: number; seams: number[] } | undefined {
+): Slid[] {
+  const { settings } = problem;
   const edges = [0];
   for (const w of wide) edges.push(edges.at(-1)! + w);
   const total = edges.at(-1)!;
@@ -292,10 +317,5 @@ function halved(
     const seams = seamsAt(start).slice(1, -1).map(Math.abs);
     return seams.every((off) => off < 1e-6 || off > settings.leastHalf - 1e-6);
   });
-  if (allowed.length === 0) return undefined;
-  const most = Math.max(...allowed.map(reserveAt));
-  const enough = Math.min(settings.reserveCap, most) - 1e-9;
-  const good = allowed.filter((start) => reserveAt(start) >= enough);
-  const found = good.reduce((a, b) => (Math.abs(b + total / 2) < Math.abs(a + total / 2) - 1e-9 ? b : a));
-  return { reserve: most, seams: seamsAt(found) };
+  return nearestOf(problem, allowed, -total / 2, reserveAt, seamsAt);
 }

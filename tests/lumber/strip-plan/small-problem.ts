@@ -26,6 +26,9 @@ export function smallProblem(seed: number): StripProblem {
   };
   const pile = randomPile({ seed, boards, strips, thinner: -pick(random, [-2, 4, 8, 18]), settings });
   const scale = 0.65 + 0.4 * random();
+  // Boards of one width: then two slides may be as near to the middle.
+  const alike = random() < 0.15;
+  const jointed = alike ? pile.boards.map((board) => ({ ...board, width: pile.boards[0]!.width })) : pile.boards;
   const pins = random() < 0.3 ? [{ mark: pile.boards[0]!.mark, strip: 1 + Math.floor(random() * strips) }] : [];
-  return { ...pile, width: pile.width * scale, ...(pins.length > 0 ? { pins } : {}) };
+  return { ...pile, boards: jointed, width: pile.width * scale, ...(pins.length > 0 ? { pins } : {}) };
 }

@@ -1,6 +1,6 @@
 import type { Arrangement } from './arrangement.ts';
 import { FLIPS, type Flip } from './faces.ts';
-import { type Row, reserveOf, seamsAt, slide } from './slide.ts';
+import { LEFT, RIGHT, type Row, reserveOf, type Slid, seamsAt, slide } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
 import type { StripTerms } from './strip-problem.ts';
 import { bottomUnderside, showUnderside } from './underside-cost.ts';
@@ -31,8 +31,8 @@ export function rowOf(model: StripModel, { shows, bottoms }: Arrangement): Row {
 }
 
 /**
- * Judges an arrangement exactly; undefined when it is too narrow, or too thin anywhere, or when defects on the underside cost more
- * than `most`.
+ * Judges an arrangement exactly, of two slides alike the cheaper; undefined when it is too narrow, or too thin anywhere, or when
+ * defects on the underside cost more than `most`.
  */
 export function judge(
   model: StripModel,
@@ -40,8 +40,17 @@ export function judge(
   most = Number.POSITIVE_INFINITY,
 ): Judged | undefined {
   const row = rowOf(model, arrangement);
-  const slid = slide(model, row);
+  const slid = slide(model, row, LEFT);
   if (slid === undefined) return undefined;
+  const judged = judgeAt(model, arrangement, row, slid, most);
+  if (slid.start === -row.edges[model.strips]! / 2) return judged;
+  const other = slide(model, row, RIGHT)!;
+  if (other.start === slid.start) return judged;
+  const again = judgeAt(model, arrangement, row, other, most);
+  return judged && again ? (again.value < judged.value ? again : judged) : (judged ?? again);
+}
+
+function judgeAt(model: StripModel, arrangement: Arrangement, row: Row, slid: Slid, most: number): Judged | undefined {
   const seams = seamsAt(model, row.edges, slid.start);
   const { prices, strips } = model;
   let bottoms = 0;

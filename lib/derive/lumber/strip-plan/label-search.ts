@@ -138,7 +138,7 @@ export class LabelSearch {
       key: entry.key,
       span,
       opened: opened(this.model, table, fixed, requirements, span.low),
-      stride: FIRST_STRIDE * Math.abs(entry.key),
+      stride: Math.max(FIRST_STRIDE * Math.abs(entry.key), this.model.prices.alike),
       states: 0,
     });
   }

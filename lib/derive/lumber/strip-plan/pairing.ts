@@ -95,7 +95,7 @@ export class Pairing {
     }
     const reserve = this.leastReserve(this.atLeast(j));
     if (reserve === undefined || !this.range.isPossible(j, this.mask) || !this.canGoOn(j, reserve)) return true;
-    // The fits of deeper strips are written over on the way down: keep what is needed of this one.
+    // Read once: deeper strips write only their own.
     const fits = this.single[j] ? 0 : this.fits[j]!;
     this.placed[this.order.shows[j]!] = 1;
     let whole = !this.single[j] || this.put(j, -1);

@@ -70,40 +70,46 @@ function reserveAt(model: StripModel, { edges, spare }: Row, start: number): num
 /**
  * The slide of a row: the most reserve, counted up to the cap; among those the one nearest to the middle. Exact up to 1e-9 mm.
  * Undefined when the row is too narrow for the blank, the blank for its strips, a strip too thin wherever the row lies, a half of a
- * strip over the center line too narrow, or no seam can fall on that line where one must.
+ * strip over the center line too narrow, or no seam can fall on that line where one must. Of two slides as near to the middle,
+ * the one that `lean` names.
  */
-export function slide(model: StripModel, row: Row): Slid | undefined {
+export function slide(model: StripModel, row: Row, lean: Lean = LEFT): Slid | undefined {
   const { strips, half } = model;
   const total = row.edges[strips]!;
   const { leastWidth, seamOnCenterLine } = model.problem.settings;
   if (total < 2 * half - 1e-9 || strips * leastWidth > 2 * half + 1e-9) return undefined;
-  const slid = seamOnCenterLine ? centerSlide(model, row) : freeSlide(model, row);
+  const slid = seamOnCenterLine ? centerSlide(model, row, lean) : freeSlide(model, row, lean);
   return slid !== undefined && slid.reserve >= -ROUNDING ? slid : undefined;
 }
+
+/** Toward which side a tie goes. */
+export type Lean = -1 | 1;
+export const LEFT: Lean = -1;
+export const RIGHT: Lean = 1;
 
 const middleOf = ({ strips }: StripModel, { edges }: Row): number => -edges[strips]! / 2;
 
 /** The slide nearest to the middle; where that leaves less than the cap, the nearest of those that leave most. */
-function freeSlide(model: StripModel, row: Row): Slid | undefined {
+function freeSlide(model: StripModel, row: Row, lean: Lean): Slid | undefined {
   const middle = middleOf(model, row);
   const there = reserveAt(model, row, middle);
   const cap = model.problem.settings.reserveCap;
   if (model.slope === 0) {
-    const start = nearestWithHalves(model, row.edges, model.half - row.edges[model.strips]!, -model.half);
+    const start = nearestWithHalves(model, row.edges, [model.half - row.edges[model.strips]!, -model.half], lean);
     return start === undefined ? undefined : { start, reserve: there };
   }
   if (there >= cap - ALIKE && halvesHold(model, row.edges, middle)) return { start: middle, reserve: there };
-  const start = nearest(model, row, mostAmong(model, row, Math.min(cap, mostReserve(model, row))));
+  const start = nearest(model, row, mostAmong(model, row, Math.min(cap, mostReserve(model, row))), lean);
   return start === undefined ? undefined : { start, reserve: reserveAt(model, row, start) };
 }
 
 /** The most reserve up to `most` that a slide can give; less than `most` where ripping goes through an outer strip. */
 function mostAmong(model: StripModel, row: Row, most: number): number {
-  if (most < 0 || nearest(model, row, most) !== undefined) return most;
+  if (most < 0 || nearest(model, row, most, LEFT) !== undefined) return most;
   let [good, bad] = [-ROUNDING, most];
   for (let step = 0; step < BISECTIONS; step++) {
     const reserve = (good + bad) / 2;
-    if (nearest(model, row, reserve) === undefined) bad = reserve;
+    if (nearest(model, row, reserve, LEFT) === undefined) bad = reserve;
     else good = reserve;
   }
   return good;
@@ -114,7 +120,7 @@ function mostAmong(model: StripModel, row: Row, most: number): number {
  * center line: the strips left of it want the row to lie far to the left, those right of it far to the right. Taking the wrong m
  * only asks for more.
  */
-function nearest(model: StripModel, row: Row, reserve: number): number | undefined {
+function nearest(model: StripModel, row: Row, reserve: number, lean: Lean): number | undefined {
   const { strips, half } = model;
   const total = row.edges[strips]!;
   const middle = middleOf(model, row);
@@ -125,16 +131,19 @@ function nearest(model: StripModel, row: Row, reserve: number): number | undefin
     if (row.spare[m]! >= enough) {
       let low = half - total;
       for (let j = m + 1; j < strips; j++) low = Math.max(low, leastStart(model, row, j, enough));
-      const start = low <= high + SLACK ? nearestWithHalves(model, row.edges, low, high) : undefined;
-      if (start !== undefined && nearer(start, best, middle)) best = start;
+      const start = low <= high + SLACK ? nearestWithHalves(model, row.edges, [low, high], lean) : undefined;
+      if (start !== undefined && nearer(start, best, middle, lean)) best = start;
     }
     high = Math.min(high, mostStart(model, row, m, enough));
   }
   return best;
 }
 
-const nearer = (start: number, best: number | undefined, middle: number): boolean =>
-  best === undefined || Math.abs(start - middle) < Math.abs(best - middle) - ALIKE;
+function nearer(start: number, best: number | undefined, middle: number, lean: Lean): boolean {
+  if (best === undefined) return true;
+  const gain = Math.abs(best - middle) - Math.abs(start - middle);
+  return gain > ALIKE || (gain > -ALIKE && (start - best) * lean > ALIKE);
+}
 
 /** A seam this near to the center line lies on it, mm (rounding). */
 const ON_LINE = 1e-6;
@@ -154,7 +163,12 @@ function halvesHold(model: StripModel, edges: Float64Array, start: number): bool
  * The start between two that is nearest to the middle and leaves no half too narrow: the middle, an end, or where a seam lies on
  * the center line or just far enough off it.
  */
-function nearestWithHalves(model: StripModel, edges: Float64Array, low: number, high: number): number | undefined {
+function nearestWithHalves(
+  model: StripModel,
+  edges: Float64Array,
+  [low, high]: readonly [number, number],
+  lean: Lean,
+): number | undefined {
   const { strips, problem } = model;
   const middle = -edges[strips]! / 2;
   const first = Math.min(high, Math.max(low, middle));
@@ -164,7 +178,7 @@ function nearestWithHalves(model: StripModel, edges: Float64Array, low: number, 
   for (let j = 1; j < strips; j++) {
     for (const place of [-least, 0, least]) {
       const start = place - edges[j]!;
-      if (start < low - SLACK || start > high + SLACK || !nearer(start, best, middle)) continue;
+      if (start < low - SLACK || start > high + SLACK || !nearer(start, best, middle, lean)) continue;
       if (halvesHold(model, edges, start)) best = start;
     }
   }
@@ -186,7 +200,7 @@ function mostStart(model: StripModel, { edges, spare }: Row, j: number, reserve:
 }
 
 /** The best of the slides that put a seam on the center line, with room for the least width of all strips on either side. */
-function centerSlide(model: StripModel, row: Row): Slid | undefined {
+function centerSlide(model: StripModel, row: Row, lean: Lean): Slid | undefined {
   const { strips, half } = model;
   const { edges } = row;
   const middle = middleOf(model, row);
@@ -198,8 +212,8 @@ function centerSlide(model: StripModel, row: Row): Slid | undefined {
     if (Math.abs(seamAt(model, edges, start, k)) >= 1e-9) continue;
     const reserve = reserveAt(model, row, start);
     const gain = best === undefined ? 1 : Math.min(cap, reserve) - Math.min(cap, best.reserve);
-    const nearer = best === undefined || Math.abs(start - middle) < Math.abs(best.start - middle) - ALIKE;
-    if (gain > ALIKE || (gain > -ALIKE && nearer)) best = { start, reserve };
+    const near = nearer(start, best?.start, middle, lean);
+    if (gain > ALIKE || (gain > -ALIKE && near)) best = { start, reserve };
   }
   return best;
 }
