@@ -26,7 +26,7 @@ export function costWords(plan: StripPlan, problem: StripProblem, units: UnitSys
     .map(({ term, value, cost }) => `${TERM_WORDS[term].name} ${formatNumber(cost, 2)} (${noted(term, value, units)})`);
   const free = sharesOf(plan, problem).filter(({ cost }) => cost < NOTHING);
   const rest = free.length > 0 ? `; nothing for ${free.map(({ term }) => TERM_WORDS[term].name).join(', ')}` : '';
-  return `made of ${parts.join(' + ')}${rest}`;
+  return parts.length > 0 ? `made of ${parts.join(' + ')}${rest}` : 'nothing counts against it';
 }
 
 /** What a plan costs more or less than another, term by term; empty when nothing differs. */
@@ -38,9 +38,8 @@ export function costChanges(before: StripPlan, after: StripPlan, problem: StripP
     const by = hasCost(problem)
       ? `${formatNumber(Math.abs(cost - was.cost), 2)} ${cost > was.cost ? 'more' : 'less'}, `
       : '';
-    return [
-      `${TERM_WORDS[term].name} ${by}${amount(term, value, units)} in place of ${amount(term, was.value, units)}`,
-    ];
+    const [now, then] = [amount(term, value, units), amount(term, was.value, units)];
+    return [`${TERM_WORDS[term].name} ${by}${now === then ? `about ${now} both times` : `${now} in place of ${then}`}`];
   });
 }
 

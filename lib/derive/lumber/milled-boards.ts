@@ -21,5 +21,6 @@ function milledTo({ corners: _, ...board }: Board, thickness: Mm): Board {
     const through = defect.face === 'through' || defect.depth >= thickness;
     return through ? { ...defect, face: 'through', depth: thickness } : defect;
   });
-  return { ...board, thickness, milledFrom: board.thickness, defects };
+  const milledFrom = Math.max(thickness, board.milledFrom ?? board.thickness);
+  return { ...board, thickness, milledFrom, defects };
 }

@@ -1,10 +1,11 @@
 import type { Arrangement } from './arrangement.ts';
+import { fits } from './cells.ts';
 import { judge } from './judge.ts';
 import { movedBoards } from './moved-boards.ts';
 import { planOf } from './plan-of.ts';
 import { type StripModel, stripModel } from './strip-model.ts';
 import type { StripPlace, StripPlan } from './strip-plan.ts';
-import type { StripProblem } from './strip-problem.ts';
+import type { StripPin, StripProblem } from './strip-problem.ts';
 
 /**
  * A cheapest plan that moves few boards from where they were. Among those that cost alike are the plan before, when its boards
@@ -18,14 +19,28 @@ export function leastMoves(
 ): StripPlan | undefined {
   const model = stripModel(problem);
   const kept = judged(model, before.strips);
-  if (!found || (kept && kept.value <= found.value + model.prices.alike)) return kept;
+  if (!found) return kept && laidAsBefore(problem, kept, before, Number.POSITIVE_INFINITY);
   const most = found.value + model.prices.alike;
+  if (kept && kept.value <= most) return laidAsBefore(problem, kept, before, most);
   const image = model.mirrors ? judged(model, found.strips.toReversed()) : undefined;
   const starts = image && image.value <= most ? [found, image] : [found];
-  return fewest(
-    starts.map((plan) => withSwaps(model, plan, before, most)),
-    before,
-  );
+  const swapped = starts.map((plan) => withSwaps(model, plan, before, most));
+  return laidAsBefore(problem, fewest(swapped, before), before, most);
+}
+
+/** The boards that keep their strip lie as they did, face and end, when that costs no more than `most`. */
+function laidAsBefore(problem: StripProblem, plan: StripPlan, before: StripPlan, most: number): StripPlan {
+  const pins = before.strips.flatMap(({ show, bottom }, j): StripPin[] => {
+    const now = plan.strips[j]!;
+    const kept = [
+      show.mark === now.show.mark ? show : undefined,
+      bottom?.mark === now.bottom?.mark ? bottom : undefined,
+    ];
+    return kept.flatMap((place) => (place ? [{ mark: place.mark, faceUp: place.faceUp, turned: place.turned }] : []));
+  });
+  const own = (problem.pins ?? []).filter(({ mark }) => !pins.some((pin) => pin.mark === mark));
+  const laid = judged(stripModel({ ...problem, pins: [...own, ...pins] }), plan.strips);
+  return laid && laid.value <= most ? laid : plan;
 }
 
 /** Changes two strips for as long as that moves fewer boards and costs no more. */
@@ -64,18 +79,12 @@ function judged(model: StripModel, strips: readonly Strip[]): StripPlan | undefi
     shows: strips.map(({ show }) => places.get(show.mark) ?? GONE),
     bottoms: strips.map(({ bottom }) => (bottom ? (places.get(bottom.mark) ?? GONE) : -1)),
   };
-  if ([...arrangement.shows, ...arrangement.bottoms].includes(GONE)) return undefined;
-  if (!arrangement.shows.every((show, j) => mayLie(model, show, j)) || !below(model, arrangement)) return undefined;
+  const cells = [...arrangement.shows, ...arrangement.bottoms];
+  const keeps = cells.every((i, cell) => i !== GONE && fits(model, i, cell));
+  if (!keeps || model.uses.some(({ idle }, i) => !idle && !cells.includes(i))) return undefined;
   const found = judge(model, arrangement);
   return found && planOf(model, found);
 }
-
-const below = (model: StripModel, { bottoms }: Arrangement): boolean =>
-  bottoms.every((bottom, j) => bottom < 0 || mayLie(model, bottom, j));
-
-/** A board that the maker put into a strip stays there. */
-const mayLie = (model: StripModel, board: number, strip: number): boolean =>
-  Math.floor(model.uses[board]!.strips / 2 ** strip) % 2 === 1;
 
 /** Stands for a board that can serve no more. */
 const GONE = -2;
