@@ -1,7 +1,7 @@
 import type { Label } from './label.ts';
 import { type Extent, innerOf, type RowSlide, type Sliding, stripsOf } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
-import { canCross, farther, type Off, offFor, type ThinStrips, thinStrips } from './thin-strips.ts';
+import { canCross, farther, type SlideNeed, slideNeedOf, type ThinStrips, thinStrips } from './thin-strips.ts';
 
 const MIDDLE: Extent = [0, 0];
 
@@ -17,7 +17,7 @@ export class RowRange {
   /** The row may slide so far that a strip changes sides: then nothing is known of it. */
   private readonly crosses: boolean;
   /** How far the row slides for the strips laid before each; undefined when none of them is too thin. */
-  private readonly off: (Off | undefined)[] = [undefined];
+  private readonly needs: (SlideNeed | undefined)[] = [undefined];
 
   /** `fits`: the bottom boards that may lie in each strip, as bits. */
   constructor(model: StripModel, label: Label, shows: readonly number[], row: RowSlide, fits: Int32Array) {
@@ -36,9 +36,9 @@ export class RowRange {
       return spare + model.slope * innerOf(model, middle)[1] >= model.problem.settings.reserveCap - ROUNDING;
     }
     if (row === 'any') return true;
-    const before = this.off[j];
-    const own = offFor(model, middle, spare);
-    this.off[j + 1] = before && own ? farther(before, own) : (before ?? own);
+    const before = this.needs[j];
+    const own = slideNeedOf(model, middle, spare);
+    this.needs[j + 1] = before && own ? farther(before, own) : (before ?? own);
     return true;
   }
 
@@ -46,14 +46,14 @@ export class RowRange {
   shift(j: number, taken: number): Extent | undefined {
     if (this.row === 'middle') return MIDDLE;
     if (this.row === 'any' || this.crosses) return undefined;
-    let most: Off = this.off[j] ?? MIDDLE;
-    for (let q = j; q < this.model.strips; q++) if (this.mayBeThin(q, taken)) most = farther(most, this.thin.off[q]!);
+    let most: SlideNeed = this.needs[j] ?? MIDDLE;
+    for (let q = j; q < this.model.strips; q++) if (this.mayBeThin(q, taken)) most = farther(most, this.thin.needs[q]!);
     return [-most[0], most[1]];
   }
 
   /** A row lies off the middle only where a strip is too thin for that. */
   isPossible(j: number, taken: number): boolean {
-    if (this.row !== 'off' || this.off[j] !== undefined) return true;
+    if (this.row !== 'off' || this.needs[j] !== undefined) return true;
     for (let q = j; q < this.model.strips; q++) if (this.mayBeThin(q, taken)) return true;
     return false;
   }

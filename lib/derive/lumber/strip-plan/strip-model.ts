@@ -72,9 +72,14 @@ const UNKNOWN_TONE = 0.5;
 export const canServe = (board: Board, problem: StripProblem): boolean =>
   board.length >= problem.length && usableWidth(board, problem) >= problem.settings.leastWidth;
 
+/** Strips are kept as bits of a number. */
+const MOST_STRIPS = 31;
+
 /** Compiles a problem; boards that can serve nowhere are left out. */
 export function stripModel(problem: StripProblem): StripModel {
   const { settings } = problem;
+  if (settings.strips > MOST_STRIPS)
+    throw new RangeError(`${settings.strips} strips: at most ${MOST_STRIPS} are planned`);
   const pins = new Map((problem.pins ?? []).map((pin) => [pin.mark, pin]));
   const boards = problem.boards
     .filter((board) => canServe(board, problem))

@@ -3,14 +3,14 @@ import { type Extent, innerOf, middleLeft, type Sliding, stripsOf } from './slid
 import type { StripModel } from './strip-model.ts';
 
 /** How far a row may have to slide off the middle for a strip that is too thin there: mm to the left and to the right, 0 where it need not. */
-export type Off = Extent;
+export type SlideNeed = Extent;
 
 /**
  * A strip that may keep less reserve than the cap when the row lies in the middle, and how far the row then slides for it: until
  * its inner edge is far enough out, on the side where it lies or, from over the center line, on either. Undefined when the
  * strip is thick enough in the middle.
  */
-export function offFor(model: StripModel, strip: Sliding, spare: number): Off | undefined {
+export function slideNeedOf(model: StripModel, strip: Sliding, spare: number): SlideNeed | undefined {
   const { slope, problem } = model;
   const missing = problem.settings.reserveCap - spare;
   if (innerOf(model, strip)[0] * slope >= missing) return undefined;
@@ -25,32 +25,32 @@ export function offFor(model: StripModel, strip: Sliding, spare: number): Off | 
 export interface ThinStrips {
   /** Bottom boards as bits; 1 for a strip alone. */
   readonly bits: Int32Array;
-  readonly off: readonly Off[];
+  readonly needs: readonly SlideNeed[];
 }
 
 export function thinStrips(model: StripModel, label: Label, shows: readonly number[], fits: Int32Array): ThinStrips {
   const strips = stripsOf(model, label, shows, [0, 0]);
   const bits = new Int32Array(model.strips);
-  const off = shows.map((show, q): Off => {
+  const needs = shows.map((show, q): SlideNeed => {
     const bottoms = label.alone.has(show) ? [-1] : label.bottoms;
-    let most: Off = [0, 0];
+    let most: SlideNeed = [0, 0];
     bottoms.forEach((b, bit) => {
       if (b >= 0 && !((fits[q]! >> bit) & 1)) return;
       const width = b < 0 ? model.width[show]! : Math.min(model.width[show]!, model.width[b]!);
       const spare = model.thick[show]! + (b < 0 ? 0 : model.thick[b]!) - model.base;
-      const found = offFor(model, { ...strips[q]!, width: [width, width] }, spare);
+      const found = slideNeedOf(model, { ...strips[q]!, width: [width, width] }, spare);
       if (found === undefined) return;
       bits[q]! |= 1 << bit;
       most = farther(most, found);
     });
     return most;
   });
-  return { bits, off };
+  return { bits, needs };
 }
 
-export const farther = (a: Off, b: Off): Off => [Math.max(a[0], b[0]), Math.max(a[1], b[1])];
+export const farther = (a: SlideNeed, b: SlideNeed): SlideNeed => [Math.max(a[0], b[0]), Math.max(a[1], b[1])];
 
-/** A row that slides less than this cannot carry a strip across the center line. */
+/** A row may slide so far that it carries a strip across the center line. */
 export const canCross = (model: StripModel, strips: readonly Sliding[]): boolean => {
   const broad = strips.reduce((sum, { width }) => sum + width[1], 0);
   return broad / 2 - model.half >= Math.min(...strips.map(({ width }) => width[0]));

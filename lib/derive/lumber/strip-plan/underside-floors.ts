@@ -20,7 +20,10 @@ export class UndersideFloors {
   private readonly rank: readonly number[];
   /** Bottom boards that fit each strip, as bits. */
   private readonly fits: Int32Array;
-  /** Least cost of each strip with each bottom board, and of the strips to come by set of bottom boards taken; NaN: not yet asked. */
+  /**
+   * Least cost of each strip with each bottom board; and of the strips to come by set of bottom boards taken, whose number tells how
+   * many strips of two layers are laid. NaN: not yet asked.
+   */
   private readonly wide: Float64Array;
   private readonly rests: Float64Array;
 
