@@ -22,7 +22,7 @@ const woodText = (liters: number, units: UnitSystem): string =>
 /** What a strip plan is judged by, in words. */
 export const TERM_WORDS: { readonly [T in StripTerm]: Words } = {
   reserve: { name: 'reserve missing', amount: (mm, units) => formatLength(mm, units) },
-  shownDefects: { name: 'defects shown', amount: areaText },
+  shownDefects: { name: 'defects shown', amount: areaText, note: 'as wide as the boards are' },
   undersideDefects: { name: 'defects underneath', amount: areaText },
   rings: { name: 'rings alike', amount: (pairs) => `${formatNumber(pairs, 0)} ${pairs === 1 ? 'pair' : 'pairs'}` },
   tone: { name: 'tones of neighbors', amount: (tone) => `${formatNumber(tone, 2)} altogether` },

@@ -87,7 +87,7 @@ const WEIGHTS = {
 
 test('boards settled by hand stay where they were put, and the plan is no cheaper for it', () => {
   let pinned = 0;
-  for (const problem of solvable) {
+  for (const problem of solvable.filter(({ pins }) => pins === undefined)) {
     const free = to(problem).plan!;
     const { mark } = problem.boards[0]!;
     for (const faceUp of ['A', 'B'] as const) {

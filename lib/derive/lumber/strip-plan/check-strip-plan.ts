@@ -1,6 +1,6 @@
 import type { Board } from '../../../model/records.ts';
 import type { Mm } from '../../../units/mm.ts';
-import { undersideShown } from './check-underside.ts';
+import { acrossTop, undersideShown } from './check-underside.ts';
 import type { BoardPlace, StripPlace, StripPlan } from './strip-plan.ts';
 import type { StripProblem } from './strip-problem.ts';
 
@@ -79,19 +79,22 @@ function checkBoard(
   const under = undersideShown(problem, strip, board, place, top);
   if (Math.abs(under - place.undersideDefects) > SAME) add('figure of defects', place.undersideDefects, under);
   if (place !== strip.show) return;
-  const shown = shownOn(problem, board, place);
+  const shown = shownOn(problem, strip, board, place);
   if (Math.abs(shown - place.shownDefects) > SAME) add('figure of defects', place.shownDefects, shown);
 }
 
-/** dm² of defects that lie within the length used, on the face that is up, deeper than half of the clean-up. */
-function shownOn(problem: StripProblem, board: Board, place: BoardPlace): number {
+/** dm² of defects that lie within the strip, on the face that is up, deeper than half of the clean-up. */
+function shownOn(problem: StripProblem, strip: StripPlace, board: Board, place: BoardPlace): number {
   const first = place.turned ? board.length - problem.length - place.startsAt : place.startsAt;
   let mm2 = 0;
-  for (const { from, to, near, far, depth, face } of board.defects) {
+  for (const defect of board.defects) {
+    const { from, to, depth, face } = defect;
     if (face !== 'through' && face !== place.faceUp) continue;
     if (depth <= problem.settings.cleanUp / 2) continue;
     const [begin, end] = [Math.max(from, first), Math.min(to, first + problem.length)];
-    if (end > begin) mm2 += (end - begin) * (far - near);
+    const [left, right] = acrossTop(problem, strip, board, place, defect);
+    const wide = Math.min(right, strip.to) - Math.max(left, strip.from);
+    if (end > begin && wide > 0) mm2 += (end - begin) * wide;
   }
   return mm2 / 10_000;
 }

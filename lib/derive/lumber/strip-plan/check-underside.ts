@@ -28,7 +28,7 @@ export function undersideShown(
 }
 
 /** mm from the center line to both sides of a defect: the board is ripped on its outer side, over the center line on both. */
-function acrossTop(
+export function acrossTop(
   { settings }: StripProblem,
   { from, to }: StripPlace,
   board: Board,

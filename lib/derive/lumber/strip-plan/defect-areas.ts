@@ -17,13 +17,22 @@ export function startsOf(board: Board, length: number): number[] {
   return [spare / 2, 0, spare, ...turns.filter((start) => start > 0 && start < spare)];
 }
 
-/** dm² of defects on a face that reach deeper than the skim which planing takes off it. */
-export function shownArea(board: Board, face: 'A' | 'B', start: number, length: number, skim: number): number {
+/**
+ * dm² of defects on a face that reach deeper than the skim which planing takes off it; `wide` tells how many mm of the width of
+ * each count, all of them by default.
+ */
+export function shownArea(
+  board: Board,
+  face: 'A' | 'B',
+  start: number,
+  length: number,
+  skim: number,
+  wide: (defect: number) => number = (k) => board.defects[k]!.far - board.defects[k]!.near,
+): number {
   let area = 0;
-  for (const d of board.defects) {
-    if (!liesOn(d, face) || d.depth <= skim) continue;
-    area += overlap(d.from, d.to, start, start + length) * (d.far - d.near);
-  }
+  board.defects.forEach((d, k) => {
+    if (liesOn(d, face) && d.depth > skim) area += overlap(d.from, d.to, start, start + length) * wide(k);
+  });
   return area / MM2_PER_DM2;
 }
 

@@ -14,7 +14,7 @@ export interface BoardPlace {
   readonly startsAt: Mm;
   /** mm off the side of the board away from the center line; off both sides alike where the strip lies over that line. */
   readonly ripOff: Mm;
-  /** dm² of defects on the show face, over the full width of the board. */
+  /** dm² of defects on the show face, within the strip; the terms count them as wide as the board is. */
   readonly shownDefects: number;
   /** dm² of defects on the finished underside. */
   readonly undersideDefects: number;

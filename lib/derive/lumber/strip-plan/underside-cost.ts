@@ -136,7 +136,7 @@ function fillCuts(model: StripModel, i: number, { top, from, to }: Place, way: L
 const ON_LINE = 1e-6;
 
 /** mm ripped off the left side: the side away from the center line, both alike for a strip over it. */
-function leftRip(from: number, to: number, ripOff: number): number {
+export function leftRip(from: number, to: number, ripOff: number): number {
   if (from >= -ON_LINE) return 0;
   return to <= ON_LINE ? ripOff : ripOff / 2;
 }
