@@ -1,6 +1,6 @@
 import type { Arrangement } from './arrangement.ts';
 import { FLIPS, type Flip } from './faces.ts';
-import { LEFT, RIGHT, type Row, reserveOf, type Slid, seamsAt, slide } from './slide.ts';
+import { asFarRight, type Row, reserveOf, type Slid, seamsAt, slide } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
 import type { StripTerms } from './strip-problem.ts';
 import { bottomUnderside, showUnderside } from './underside-cost.ts';
@@ -40,12 +40,11 @@ export function judge(
   most = Number.POSITIVE_INFINITY,
 ): Judged | undefined {
   const row = rowOf(model, arrangement);
-  const slid = slide(model, row, LEFT);
+  const slid = slide(model, row);
   if (slid === undefined) return undefined;
   const judged = judgeAt(model, arrangement, row, slid, most);
-  if (slid.start === -row.edges[model.strips]! / 2) return judged;
-  const other = slide(model, row, RIGHT)!;
-  if (other.start === slid.start) return judged;
+  const other = asFarRight(model, row, slid);
+  if (other === undefined) return judged;
   const again = judgeAt(model, arrangement, row, other, most);
   return judged && again ? (again.value < judged.value ? again : judged) : (judged ?? again);
 }

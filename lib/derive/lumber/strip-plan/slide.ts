@@ -71,56 +71,65 @@ function reserveAt(model: StripModel, { edges, spare }: Row, start: number): num
  * The slide of a row: the most reserve, counted up to the cap; among those the one nearest to the middle. Exact up to 1e-9 mm.
  * Undefined when the row is too narrow for the blank, the blank for its strips, a strip too thin wherever the row lies, a half of a
  * strip over the center line too narrow, or no seam can fall on that line where one must. Of two slides as near to the middle,
- * the one that `lean` names.
+ * the left one: see `asFarRight`.
  */
-export function slide(model: StripModel, row: Row, lean: Lean = LEFT): Slid | undefined {
+export function slide(model: StripModel, row: Row): Slid | undefined {
   const { strips, half } = model;
   const total = row.edges[strips]!;
   const { leastWidth, seamOnCenterLine } = model.problem.settings;
   if (total < 2 * half - 1e-9 || strips * leastWidth > 2 * half + 1e-9) return undefined;
-  const slid = seamOnCenterLine ? centerSlide(model, row, lean) : freeSlide(model, row, lean);
+  const slid = seamOnCenterLine ? centerSlide(model, row) : freeSlide(model, row);
   return slid !== undefined && slid.reserve >= -ROUNDING ? slid : undefined;
 }
 
-/** Toward which side a tie goes. */
-export type Lean = -1 | 1;
-export const LEFT: Lean = -1;
-export const RIGHT: Lean = 1;
-
 const middleOf = ({ strips }: StripModel, { edges }: Row): number => -edges[strips]! / 2;
 
+/** The slide as far on the other side of the middle, when it is as good: then neither comes first. */
+export function asFarRight(model: StripModel, row: Row, { start, reserve }: Slid): Slid | undefined {
+  const { strips, half, problem } = model;
+  const total = row.edges[strips]!;
+  const other = -total - start;
+  if (Math.abs(other - start) < ALIKE || other > -half + SLACK || other < half - total - SLACK) return undefined;
+  const there = reserveAt(model, row, other);
+  const enough = Math.min(problem.settings.reserveCap, reserve) - ALIKE;
+  if (there < enough || !halvesHold(model, row.edges, other)) return undefined;
+  const onLine =
+    !problem.settings.seamOnCenterLine || seamsAt(model, row.edges, other).some((x) => Math.abs(x) < ON_LINE);
+  return onLine ? { start: other, reserve: there } : undefined;
+}
+
 /** The slide nearest to the middle; where that leaves less than the cap, the nearest of those that leave most. */
-function freeSlide(model: StripModel, row: Row, lean: Lean): Slid | undefined {
+function freeSlide(model: StripModel, row: Row): Slid | undefined {
   const middle = middleOf(model, row);
   const there = reserveAt(model, row, middle);
   const cap = model.problem.settings.reserveCap;
   if (model.slope === 0) {
-    const start = nearestWithHalves(model, row.edges, [model.half - row.edges[model.strips]!, -model.half], lean);
+    const start = nearestWithHalves(model, row.edges, [model.half - row.edges[model.strips]!, -model.half]);
     return start === undefined ? undefined : { start, reserve: there };
   }
   if (there >= cap - ALIKE && halvesHold(model, row.edges, middle)) return { start: middle, reserve: there };
-  const start = nearest(model, row, mostAmong(model, row, Math.min(cap, mostReserve(model, row))), lean);
+  const start = nearest(model, row, mostAmong(model, row, Math.min(cap, mostReserve(model, row))));
   return start === undefined ? undefined : { start, reserve: reserveAt(model, row, start) };
 }
 
 /** The most reserve up to `most` that a slide can give; less than `most` where ripping goes through an outer strip. */
 function mostAmong(model: StripModel, row: Row, most: number): number {
-  if (most < 0 || nearest(model, row, most, LEFT) !== undefined) return most;
+  if (most < 0 || nearest(model, row, most) !== undefined) return most;
   let [good, bad] = [-ROUNDING, most];
   for (let step = 0; step < BISECTIONS; step++) {
     const reserve = (good + bad) / 2;
-    if (nearest(model, row, reserve, LEFT) === undefined) bad = reserve;
+    if (nearest(model, row, reserve) === undefined) bad = reserve;
     else good = reserve;
   }
   return good;
 }
 
 /**
- * The start nearest to the middle that leaves each strip so much reserve and no half too narrow; undefined when none does. Say strip m lies over the
- * center line: the strips left of it want the row to lie far to the left, those right of it far to the right. Taking the wrong m
- * only asks for more.
+ * The start nearest to the middle that leaves each strip so much reserve and no half too narrow; undefined when none does. Say
+ * strip m lies over the center line: the strips left of it want the row to lie far to the left, those right of it far to the right.
+ * Taking the wrong m only asks for more.
  */
-function nearest(model: StripModel, row: Row, reserve: number, lean: Lean): number | undefined {
+function nearest(model: StripModel, row: Row, reserve: number): number | undefined {
   const { strips, half } = model;
   const total = row.edges[strips]!;
   const middle = middleOf(model, row);
@@ -131,19 +140,16 @@ function nearest(model: StripModel, row: Row, reserve: number, lean: Lean): numb
     if (row.spare[m]! >= enough) {
       let low = half - total;
       for (let j = m + 1; j < strips; j++) low = Math.max(low, leastStart(model, row, j, enough));
-      const start = low <= high + SLACK ? nearestWithHalves(model, row.edges, [low, high], lean) : undefined;
-      if (start !== undefined && nearer(start, best, middle, lean)) best = start;
+      const start = low <= high + SLACK ? nearestWithHalves(model, row.edges, [low, high]) : undefined;
+      if (start !== undefined && nearer(start, best, middle)) best = start;
     }
     high = Math.min(high, mostStart(model, row, m, enough));
   }
   return best;
 }
 
-function nearer(start: number, best: number | undefined, middle: number, lean: Lean): boolean {
-  if (best === undefined) return true;
-  const gain = Math.abs(best - middle) - Math.abs(start - middle);
-  return gain > ALIKE || (gain > -ALIKE && (start - best) * lean > ALIKE);
-}
+const nearer = (start: number, best: number | undefined, middle: number): boolean =>
+  best === undefined || Math.abs(start - middle) < Math.abs(best - middle) - ALIKE;
 
 /** A seam this near to the center line lies on it, mm (rounding). */
 const ON_LINE = 1e-6;
@@ -167,7 +173,6 @@ function nearestWithHalves(
   model: StripModel,
   edges: Float64Array,
   [low, high]: readonly [number, number],
-  lean: Lean,
 ): number | undefined {
   const { strips, problem } = model;
   const middle = -edges[strips]! / 2;
@@ -178,7 +183,7 @@ function nearestWithHalves(
   for (let j = 1; j < strips; j++) {
     for (const place of [-least, 0, least]) {
       const start = place - edges[j]!;
-      if (start < low - SLACK || start > high + SLACK || !nearer(start, best, middle, lean)) continue;
+      if (start < low - SLACK || start > high + SLACK || !nearer(start, best, middle)) continue;
       if (halvesHold(model, edges, start)) best = start;
     }
   }
@@ -200,7 +205,7 @@ function mostStart(model: StripModel, { edges, spare }: Row, j: number, reserve:
 }
 
 /** The best of the slides that put a seam on the center line, with room for the least width of all strips on either side. */
-function centerSlide(model: StripModel, row: Row, lean: Lean): Slid | undefined {
+function centerSlide(model: StripModel, row: Row): Slid | undefined {
   const { strips, half } = model;
   const { edges } = row;
   const middle = middleOf(model, row);
@@ -212,7 +217,7 @@ function centerSlide(model: StripModel, row: Row, lean: Lean): Slid | undefined 
     if (Math.abs(seamAt(model, edges, start, k)) >= 1e-9) continue;
     const reserve = reserveAt(model, row, start);
     const gain = best === undefined ? 1 : Math.min(cap, reserve) - Math.min(cap, best.reserve);
-    const near = nearer(start, best?.start, middle, lean);
+    const near = nearer(start, best?.start, middle);
     if (gain > ALIKE || (gain > -ALIKE && near)) best = { start, reserve };
   }
   return best;
