@@ -14,7 +14,7 @@ export function boardsOfPieces(plan: LumberPlan, nominal: Assembly): ReadonlyMap
 }
 
 /** The same of the parts that are cut from what the strips leave over. */
-export function boardsOfCuts({ cuts }: LumberPlan): ReadonlyMap<string, string> {
+export function boardsOfCuts({ cuts }: Pick<LumberPlan, 'cuts'>): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   for (const { progress } of cuts) {
     for (const { board, placed } of progress.plan?.boards ?? []) for (const { part } of placed) found.set(part, board);

@@ -1,55 +1,24 @@
 import { marksText } from '../derive/cut-list/building-order.ts';
 import type { BuyingList, BuyingRow, ClassNeed } from '../derive/lumber/buying-list.ts';
-import { servesFrom } from '../derive/lumber/zones.ts';
+import { isAtEdge, servesFrom, type ThicknessZone } from '../derive/lumber/zones.ts';
 import type { Assembly } from '../model/assembly.ts';
+import { defineLumberWishes, type LumberWishes } from '../shop/lumber-wishes.ts';
 import type { Shop } from '../shop/shop.ts';
-import { formatInches, formatMm, formatNumber, type UnitSystem } from '../units/format-length.ts';
+import { formatNumber, type UnitSystem } from '../units/format-length.ts';
 import type { Mm } from '../units/mm.ts';
 import { speciesById } from '../wood/species-list.ts';
+import { type Cells, cellsOf, feet, money, place, rough } from './buying-cells.ts';
+import { buyingTotals } from './buying-totals.ts';
 import type { Table } from './cut-list-table.ts';
+import type { Job } from './job.ts';
 import { topOf } from './measured-top.ts';
 
-/** A size to look for: up to the next 1/16 in or mm, as lumber is measured. */
-const rough = (mm: Mm, units: UnitSystem): string =>
-  units === 'in' ? formatInches(mm, { denominator: 16, rounding: 'up', mark: '' }) : formatMm(mm, 0, 'up', '');
-
-/** A place across the top, to the side that errs toward thicker wood. */
-const place = (mm: Mm, units: UnitSystem): string =>
-  units === 'in' ? formatInches(mm, { rounding: 'up', mark: '' }) : formatMm(mm, 1, 'up', '');
-
-const feet = (value: number): string => formatNumber(value, 1);
-const money = (value: number): string => formatNumber(Math.ceil(value - 1e-9), 0);
-
-interface Cells {
-  readonly row: string;
-  readonly lumber?: string | undefined;
-  readonly parts?: string;
-  readonly pieces?: number;
-  readonly from?: string;
-  readonly size?: readonly [string, string, string];
-  readonly feet?: string;
-  readonly yield?: string;
-  readonly addOn?: string;
-  readonly price?: string;
-  readonly remarks: string;
-}
-
-const cellsOf = (c: Cells): string[] => [
-  c.row,
-  c.lumber ?? '',
-  c.parts ?? '',
-  c.pieces === undefined ? '' : `${c.pieces}`,
-  c.from ?? '',
-  ...(c.size ?? ['', '', '']),
-  c.feet ?? '',
-  c.yield ?? '',
-  c.addOn ?? '',
-  c.price ?? '',
-  c.remarks,
-];
-
 /** Everything to ask for at the yard: zones, boards, sums on both bases, and what to do when a class is not there. */
-export function buyingTable(list: BuyingList, nominal: Assembly, shop: Shop, units: UnitSystem): Table {
+export function buyingTable(
+  list: BuyingList,
+  { nominal, shop, design }: Pick<Job, 'nominal' | 'shop' | 'design'>,
+  units: UnitSystem,
+): Table {
   const right = (head: string) => ({ head, align: 'right' }) as const;
   const { yield: share, addOn } = shop.lumber;
   return {
@@ -73,30 +42,33 @@ export function buyingTable(list: BuyingList, nominal: Assembly, shop: Shop, uni
       ...list.rows.map((row) => cellsOf(boardCells(row, units))),
       ...list.classes.map((need) => cellsOf(classCells(need, shop))),
       ...list.classes.map((need) => cellsOf(visitCells(need))),
-      ...totals(list),
+      ...buyingTotals(list, shop),
       ...spareRows(list),
       ...withoutRows(list, units),
       ...layerRows(list, nominal, units),
+      ...wishRows(nominal, defineLumberWishes(design.lumber)),
     ],
   };
 }
 
 const zoneRows = ({ zones }: BuyingList, units: UnitSystem): string[][] =>
-  zones.map(({ lumber, from, onJoint }) =>
+  zones.map((zone) =>
     cellsOf({
       row: 'zone',
-      lumber: lumber.id,
-      from: from === undefined ? '' : place(from, units),
-      remarks:
-        from === undefined
-          ? 'too thin everywhere'
-          : onJoint === undefined
-            ? from === 0
-              ? 'thick enough anywhere'
-              : 'thick enough from there to the edge'
-            : 'the limit falls on a joint with nothing to spare; look at the next thicker class, too',
+      lumber: zone.lumber.id,
+      from: zone.from === undefined ? '' : place(zone.from, units),
+      remarks: zoneRemark(zone),
     }),
   );
+
+function zoneRemark({ from, onJoint, edgeOnly }: ThicknessZone): string {
+  if (from === undefined) return 'too thin everywhere';
+  if (edgeOnly) return 'too thin everywhere but at the very edge: no strip comes out of it';
+  if (onJoint !== undefined) {
+    return 'the limit falls on a joint with nothing to spare; look at the next thicker class, too';
+  }
+  return from === 0 ? 'thick enough anywhere' : 'thick enough from there to the edge';
+}
 
 function boardCells(row: BuyingRow, units: UnitSystem): Cells {
   const tight = row.spare !== undefined && row.spare < 0.01;
@@ -136,40 +108,6 @@ const visitCells = ({ lumber, enough }: ClassNeed): Cells => ({
     ? `rough board feet that were enough in 80 of 100 made-up visits; ${feet(enough.in50)} in 50, ${feet(enough.in95)} in 95`
     : 'no board of the grade is long and wide enough for all of it: ask for selected ones',
 });
-
-function totals({ total, top }: BuyingList): string[][] {
-  const saved = top.allThickest > 0 ? (1 - top.boardFeet / top.allThickest) * 100 : 0;
-  return [
-    cellsOf({
-      row: 'total',
-      feet: feet(total.boardFeet),
-      yield: feet(total.toBuyByYield),
-      addOn: feet(total.toBuyByAddOn),
-      price: money(total.price),
-      remarks: 'the two sums differ: a loss of 30 % asks for 42.9 % more, not for 30 %',
-    }),
-    ...(total.enough
-      ? [
-          cellsOf({
-            row: 'visits',
-            feet: feet(total.enough.in80),
-            remarks: `of all classes together, in whole boards; ${feet(total.enough.in50)} in 50, ${feet(total.enough.in95)} in 95`,
-          }),
-        ]
-      : []),
-    ...(top.boardFeet > 0
-      ? [
-          cellsOf({
-            row: 'top alone',
-            feet: feet(top.boardFeet),
-            yield: feet((top.boardFeet * total.toBuyByYield) / total.boardFeet),
-            addOn: feet((top.boardFeet * total.toBuyByAddOn) / total.boardFeet),
-            remarks: `${feet(top.allThickest)} all in its thickest class: the zones save ${formatNumber(saved, 1)} %`,
-          }),
-        ]
-      : []),
-  ];
-}
 
 const spareRows = ({ spares }: BuyingList): string[][] =>
   spares.count > 0
@@ -215,9 +153,19 @@ function layerRows({ zones }: BuyingList, nominal: Assembly, units: UnitSystem):
         remarks:
           at === undefined
             ? 'as show board its glue line would lie open on the long edge'
-            : 'as show board its glue line comes out of the slope there',
+            : isAtEdge(top.body, at)
+              ? 'as show board its glue line comes out at the lower corner of the long edge'
+              : 'as show board its glue line comes out of the slope there',
       });
     });
+}
+
+/** A wish that the list does not follow: it asks for the boards of the strips as they are drawn. */
+function wishRows({ parts }: Assembly, { layers }: LumberWishes): string[][] {
+  const slices = parts.flatMap(({ body }) => (body.kind === 'slice' ? [body] : []));
+  if (layers !== 'two' || slices.length === 0 || slices.some(({ top }) => top > 0)) return [];
+  const remarks = `lumber.layers asks for strips of two boards, and the top is drawn with one (top.layers): the list asks for single boards`;
+  return [cellsOf({ row: 'layers', remarks })];
 }
 
 /** Planed off a show board before it is glued: 1/16 in, common practice, no source. */

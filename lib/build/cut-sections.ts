@@ -2,29 +2,31 @@ import type { CutJob } from '../derive/lumber/cut-plan/cut-jobs.ts';
 import { BOUND_HOLDS_FOR } from '../derive/lumber/cut-plan/cut-plan.ts';
 import type { CutProgress } from '../derive/lumber/cut-plan/cut-search.ts';
 import { formatNumber, type UnitSystem } from '../units/format-length.ts';
-import { cutPlanTable } from './cut-plan-table.ts';
+import { blanksWords } from './blanks-words.ts';
+import { cutsTable } from './cut-plan-table.ts';
+import { keptWords } from './kept-words.ts';
 import type { LumberPlan } from './lumber-plan.ts';
 import type { LumberSection } from './lumber-section.ts';
 import { misfitWords } from './misfit-words.ts';
+import { NOT_KEPT } from './not-kept.ts';
 import { proofText } from './plan-proof.ts';
-
-/** Boards are free for parts that the strips may want. */
-const NOT_KEPT = 'no board is kept for the strips of the top here, as these have no plan';
 
 /** How the rest of the parts is cut, class by class. */
 export function cutSections(plan: LumberPlan, units: UnitSystem): LumberSection[] {
-  const { cuts, strips, stopped } = plan;
+  const { cuts, strips, stopped, wanted, kept } = plan;
   const lines = cuts.flatMap(({ job, progress }) => [
     `${job.lumber}: ${costWords(progress, job.costIn)}`,
-    ...misfitWords(progress.misfits, units).map((words) => `${job.lumber}: ${words}`),
+    ...misfitWords(progress.misfits),
   ]);
+  lines.push(...blanksWords(wanted, units));
+  if (kept) lines.push(keptWords(kept));
   const planned = cuts.some(({ progress }) => progress.plan);
   if (planned && strips && !strips.status.plan) lines.push(NOT_KEPT);
   if (stopped)
     lines.push(cuts.length > 0 ? 'it was stopped; this is the best so far' : 'it was stopped before this began');
   if (planned) lines.push(BOUND_HOLDS_FOR);
   if (lines.length === 0) return [];
-  return [{ title: 'Cut plan', lines, table: cutPlanTable(plan, units) }];
+  return [{ title: 'Cut plan', lines, table: cutsTable(plan, units) }];
 }
 
 function costWords({ plan, value, bound, gap, state, misfits }: CutProgress, unit: CutJob['costIn']): string {

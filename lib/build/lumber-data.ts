@@ -1,16 +1,21 @@
 import type { LumberPlan } from './lumber-plan.ts';
 import type { MilledPlan } from './milled-plan.ts';
+import { noWood } from './no-wood.ts';
 import type { StripsFound } from './search-strips.ts';
 
 /** The lumber of a job for other programs: lengths in mm, infinite bounds left out. */
-export function lumberData({ buying, tally, strips, cuts, stopped }: LumberPlan): object {
+export function lumberData(plan: LumberPlan): object {
+  const { buying, tally, strips, kept, cuts, wanted, stopped } = plan;
   const { zones, ...list } = buying;
   return {
     stopped,
     buying: { zones: zones.map(({ lumber, ...rest }) => ({ lumber: lumber.id, ...rest })), ...list },
     ...(tally ? { tally } : {}),
+    ...(tally ? { noWood: noWood(plan) } : {}),
     ...(strips ? { strips: stripsData(strips) } : {}),
+    ...(kept ? { kept } : {}),
     cuts: cuts.map(({ job: { wood, lumber, costIn }, progress }) => ({ wood, lumber, costIn, ...finite(progress) })),
+    ...(wanted.length > 0 ? { wanted } : {}),
   };
 }
 

@@ -2,7 +2,8 @@ import { type Milled, milledBoards } from '../derive/lumber/milled-boards.ts';
 import { type MovedBoard, movedBoards } from '../derive/lumber/strip-plan/moved-boards.ts';
 import { boardsOfCuts } from './boards-of-pieces.ts';
 import { type Job, makeJob } from './job.ts';
-import { type LumberPlan, type LumberWork, lumberPlan } from './lumber-plan.ts';
+import { type LumberPlan, lumberPlan } from './lumber-plan.ts';
+import type { LumberWork } from './wood-plan.ts';
 
 /** A board as it came out, and as it stands in the table. */
 export interface MilledBoard extends Milled {

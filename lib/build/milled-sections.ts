@@ -14,12 +14,13 @@ import { costLine } from './strip-sections.ts';
 
 /** The plan of the boards as measured, in short. */
 export function asMeasuredSection(
-  { boards, before: { strips: before } }: MilledPlan,
+  { boards, before: { strips: before, kept } }: MilledPlan,
   units: UnitSystem,
 ): LumberSection {
   const inTop = new Set(before?.problem.boards.filter((board) => canServe(board, before.problem)).map((b) => b.mark));
   const said = boards.map(({ mark, thickness, measured }) => {
     const size = `board ${mark} came out ${formatLength(thickness, units)} thick, measured ${formatLength(measured, units)}`;
+    if (kept?.boards.includes(mark)) return `${size}; as measured it is kept for other parts`;
     return before && !inTop.has(mark) ? `${size}; for the strips it is too short, too narrow or too wet anyway` : size;
   });
   const plan = before?.status.plan;
@@ -48,7 +49,8 @@ export function changesSection(milled: MilledPlan, units: UnitSystem): LumberSec
     ...early,
     ...movesLines(milled),
     ...costLines(milled, was, is, units),
-    ...spareLines(was, is, units),
+    ...spareLines(milled, was, is, units),
+    ...keptLines(milled),
     ...recut,
   ];
   return [{ title, lines, ...(moved.length > 0 ? { table: movesTable(milled, units) } : {}) }];
@@ -75,15 +77,26 @@ function costLines({ before }: MilledPlan, was: StripPlan, is: StripPlan, units:
   return [`${is.value > was.value ? 'dearer' : 'cheaper'} by ${by}: ${cost} in place of ${other}`, ...terms];
 }
 
-function spareLines(was: StripPlan, is: StripPlan, units: UnitSystem): string[] {
+function spareLines({ plan: { kept } }: MilledPlan, was: StripPlan, is: StripPlan, units: UnitSystem): string[] {
   const down = (mm: Mm): string => formatLength(mm, units, 'down');
   const [reserve, other] = [down(is.reserve), down(was.reserve)];
   const gone = is.unused.filter((mark) => !was.unused.includes(mark));
-  const taken = was.unused.filter((mark) => !is.unused.includes(mark));
+  const taken = was.unused.filter((mark) => !is.unused.includes(mark) && !kept?.boards.includes(mark));
   return [
     `least reserve over the wedge ${reserve}${reserve === other ? ', as before' : ` in place of ${other}`}`,
     ...(gone.length > 0 ? [`spared, and free for other parts: ${marksList(gone)}`] : []),
     ...(taken.length > 0 ? [`taken in from what was left over: ${marksList(taken)}`] : []),
+  ];
+}
+
+/** Boards that are kept for other parts now, or are no more. */
+function keptLines({ before, plan }: MilledPlan): string[] {
+  const [were, are] = [before.kept?.boards ?? [], plan.kept?.boards ?? []];
+  const gone = were.filter((mark) => !are.includes(mark));
+  const come = are.filter((mark) => !were.includes(mark));
+  return [
+    ...(come.length > 0 ? [`kept for other parts now: ${marksList(come)}`] : []),
+    ...(gone.length > 0 ? [`not kept for other parts any more: ${marksList(gone)}`] : []),
   ];
 }
 

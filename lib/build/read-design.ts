@@ -4,7 +4,6 @@ import { readLumberWishes } from '../shop/lumber-wishes.ts';
 import { readSheets } from '../shop/sheets.ts';
 import { readSite } from '../shop/site.ts';
 import type { Design } from './design.ts';
-import { readPins } from './read-pins.ts';
 
 /** A loaded design, or everything that is wrong with what its file exports. */
 export type DesignOutcome =
@@ -44,8 +43,8 @@ export function readDesign(module: unknown, file: string): DesignOutcome {
   );
   issues.push(...(readSite(candidate['site'], file).issues ?? []));
   issues.push(...(readLoads(candidate['loads'], file).issues ?? []));
-  const wishes = readLumberWishes(candidate['lumber'], file);
-  issues.push(...(wishes.issues ?? readPins(wishes.values.lumber.pinned, file).issues));
+  // Boards settled by hand are judged with the table of boards: `readRecords`.
+  issues.push(...(readLumberWishes(candidate['lumber'], file).issues ?? []));
   issues.push(...(readSheets(candidate['sheets'], file).issues ?? []));
   return issues.length > 0 ? { issues } : { design: candidate as unknown as Design };
 }

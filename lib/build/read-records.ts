@@ -24,30 +24,41 @@ export type RecordsOutcome =
   | { readonly records: Records; readonly issues?: never }
   | { readonly issues: readonly Issue[]; readonly records?: never };
 
-/** Reads what was measured for a design with these values, and tries whether the piece can be made on it. */
+/**
+ * Reads what was measured for a design with these values, and tries whether the piece can be made on it; what the design settles
+ * of its boards by hand is judged with them, all at once.
+ *
+ * @param file the design file, as one would call it.
+ */
 export function readRecords<F extends Fields>(
   design: Design<F>,
   values: ValuesOf<F>,
   { stations, boards }: RecordTexts,
+  file = 'the design file',
 ): RecordsOutcome {
   const underside: RecordsOutcome = stations ? readUnderside(design, values, stations) : { records: {} };
   const bought = boards ? readBoards(boards, design.units) : undefined;
   const issues = [
     ...(underside.issues ?? []),
     ...(bought?.issues ?? []),
-    ...(bought?.boards ? wrongPins(design, values, bought.boards) : []),
+    ...wrongPins(design, values, bought?.boards, file),
   ];
   if (issues.length > 0) return { issues };
   return { records: { ...underside.records, ...(bought?.boards ? { boards: bought.boards } : {}) } };
 }
 
-/** Boards that the design settles by hand, as far as they and the piece allow it. */
-function wrongPins<F extends Fields>(design: Design<F>, values: ValuesOf<F>, boards: readonly Board[]): Issue[] {
+/** Boards that the design settles by hand and that cannot be read, or that a table of boards and the piece do not allow. */
+function wrongPins<F extends Fields>(
+  design: Design<F>,
+  values: ValuesOf<F>,
+  boards: readonly Board[] | undefined,
+  from: string,
+): readonly Issue[] {
   const wishes = defineLumberWishes(design.lumber);
-  const { pins } = readPins(wishes.pinned);
-  if (pins.length === 0) return [];
+  const { pins, issues } = readPins(wishes.pinned, from);
+  if (pins.length === 0 || !boards) return issues;
   const nominal = design.compose(values, design.title);
-  return pinIssues(pins, { boards, wishes, nominal, units: design.units });
+  return [...issues, ...pinIssues(pins, { boards, wishes, nominal, units: design.units, from })];
 }
 
 function readUnderside<F extends Fields>(design: Design<F>, values: ValuesOf<F>, table: TableText): RecordsOutcome {

@@ -1,5 +1,6 @@
 import { marksText } from '../derive/cut-list/building-order.ts';
-import type { BoardPlace, StripPlan } from '../derive/lumber/strip-plan/strip-plan.ts';
+import { RIP_WORDS, ripSide } from '../derive/lumber/rip-side.ts';
+import type { BoardPlace, StripPlace, StripPlan } from '../derive/lumber/strip-plan/strip-plan.ts';
 import type { Tally } from '../derive/lumber/tally.ts';
 import { formatInches, formatMm, formatNumber, type UnitSystem } from '../units/format-length.ts';
 import type { Mm } from '../units/mm.ts';
@@ -18,11 +19,28 @@ const lies = ({ mark, faceUp, barkUp, turned }: BoardPlace): string[] => [
   endFirst(turned),
 ];
 
+/** What comes off a board, and where; two cells. */
+function ripped(place: BoardPlace, strip: StripPlace, units: UnitSystem): string[] {
+  const off = fine(place.ripOff, units);
+  return off === '0' ? [off, ''] : [off, RIP_WORDS[ripSide(place, strip)]];
+}
+
 /** Which end of a board lies at the reference end of the top. */
 export const endFirst = (turned: boolean): string => (turned ? 'far end first' : 'reference end first');
 
+const under = (bottom: BoardPlace, strip: StripPlace, units: UnitSystem): string[] => [
+  bottom.mark,
+  bottom.faceUp,
+  endFirst(bottom.turned),
+  fine(bottom.startsAt, units),
+  ...ripped(bottom, strip, units),
+];
+
+/** As many empty cells. */
+const UNDER_NONE: readonly string[] = ['', '', '', '', '', ''];
+
 /** Which board goes where, from the left edge to the right as one looks down on the show face. */
-export function stripPlanTable({ strips }: StripPlan, units: UnitSystem): Table {
+export function stripPlanTable({ strips }: Pick<StripPlan, 'strips'>, units: UnitSystem): Table {
   const right = (head: string) => ({ head, align: 'right' }) as const;
   return {
     columns: [
@@ -37,29 +55,32 @@ export function stripPlanTable({ strips }: StripPlan, units: UnitSystem): Table 
       { head: 'bark' },
       { head: 'lies' },
       right(`starts at (${units})`),
-      right(`rip off (${units})`),
+      right(`rip (${units})`),
+      { head: 'off' },
       { head: 'under board' },
       { head: 'its face up' },
       { head: 'it lies' },
       right(`it starts at (${units})`),
+      right(`rip it (${units})`),
+      { head: 'off it' },
       { head: 'remarks' },
     ],
-    rows: strips.map(({ from, to, ripWidth, thickness, reserve, show, bottom }, k) => [
-      `${k + 1}`,
-      fine(from, units),
-      fine(to, units),
-      fine(ripWidth, units),
-      down(thickness, units),
-      down(reserve, units),
-      ...lies(show),
-      fine(show.startsAt, units),
-      fine(show.ripOff, units),
-      bottom?.mark ?? '',
-      bottom?.faceUp ?? '',
-      bottom ? endFirst(bottom.turned) : '',
-      bottom ? fine(bottom.startsAt, units) : '',
-      show.shownDefects > 0.005 ? `${areaText(show.shownDefects, units)} of defects show` : '',
-    ]),
+    rows: strips.map((strip, k) => {
+      const { show, bottom } = strip;
+      return [
+        `${k + 1}`,
+        fine(strip.from, units),
+        fine(strip.to, units),
+        fine(strip.ripWidth, units),
+        down(strip.thickness, units),
+        down(strip.reserve, units),
+        ...lies(show),
+        fine(show.startsAt, units),
+        ...ripped(show, strip, units),
+        ...(bottom ? under(bottom, strip, units) : UNDER_NONE),
+        show.shownDefects > 0.005 ? `${areaText(show.shownDefects, units)} of defects show` : '',
+      ];
+    }),
   };
 }
 

@@ -9,10 +9,11 @@ import type { Reporter } from '../report/reporter.ts';
 /** What to buy for a design, how far the boards at hand go, and what comes out of each. */
 export const lumber: Command = {
   name: 'lumber',
-  summary: 'what to buy; with boards.csv beside the design, which board goes where, and how the rest is cut',
+  summary:
+    'what to buy; with boards.csv beside the design, which board goes where, and how the rest is cut; fails when wood is missing',
   args: ONE_DESIGN,
   options: ['set', 'params', 'milled', 'units', 'json', 'quiet'],
-  examples: ['lumber reading-table', 'lumber reading-table --milled "5=1 3/4 in"', 'lumber reading-table --units mm'],
+  examples: ['lumber reading-table', 'lumber reading-table --milled "11=1 3/4 in"', 'lumber reading-table --units mm'],
   run: runLumber,
 };
 
@@ -39,7 +40,7 @@ async function planLumber(request: Request, { options, reporter }: Call, isStopp
   const { units = design.units } = options;
   const job = makeJob(design, values, shop, records);
   if (records.boards && !isStopped()) reporter.progress('searching; Ctrl-C gives the best plan so far');
-  const { sections, json } = await planned(
+  const { sections, json, lacks } = await planned(
     job,
     request,
     { ...FULL_WORK, explain: true, onProgress: teller(reporter, isStopped) },
@@ -52,23 +53,27 @@ async function planLumber(request: Request, { options, reporter }: Call, isStopp
     '',
   ]);
   reporter.result(texts.join('\n'));
-  return { exit: EXIT.good, json: { design: ref.name, ...json } };
+  return { exit: lacks ? EXIT.failed : EXIT.good, json: { design: ref.name, ...json } };
 }
 
 interface Planned {
   readonly sections: readonly LumberSection[];
   readonly json: object;
+  /** The top has no plan, or parts have no wood. */
+  readonly lacks: boolean;
 }
 
 /** The plan for the boards as measured; when some came out otherwise, for these, and what that changes. */
 async function planned(job: Job, { milled }: Request, work: LumberWork, units: UnitSystem): Promise<Planned> {
-  const { lumberData, lumberPlan, lumberReport, milledData, milledPlan, milledReport } = await import('tablewright');
+  const { lumberData, lumberPlan, lumberReport, milledData, milledPlan, milledReport, noWoodWords } = await import(
+    'tablewright'
+  );
   if (milled.length === 0) {
     const plan = await lumberPlan(job, work);
-    return { sections: lumberReport(job, plan, units), json: lumberData(plan) };
+    return { sections: lumberReport(job, plan, units), json: lumberData(plan), lacks: noWoodWords(plan).length > 0 };
   }
   const found = await milledPlan(job, milled, work);
-  return { sections: milledReport(found, units), json: milledData(found) };
+  return { sections: milledReport(found, units), json: milledData(found), lacks: noWoodWords(found.plan).length > 0 };
 }
 
 /** Tells now and then how far the search is, and whether it is to end. */

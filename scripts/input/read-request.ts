@@ -62,10 +62,9 @@ type LoadedRecords =
 async function loadRecords(ref: DesignRef, design: Design, values: ValuesOf<Fields>): Promise<LoadedRecords> {
   const { texts, problems } = loadRecordTexts(ref);
   if (problems) return { problems };
-  if (Object.keys(texts).length === 0) return { records: {} };
   const { readRecords } = await import('tablewright');
   try {
-    const { records, issues } = readRecords(design, values, texts);
+    const { records, issues } = readRecords(design, values, texts, shownPath(ref.file));
     return records ? { records } : { problems: issues };
   } catch (error) {
     if (error instanceof ComposeFailure) return { problems: [error.complaint] };

@@ -56,7 +56,7 @@ export const OPTIONS: { readonly [K in OptionName]: OptionSpec } = {
   },
   milled: {
     value: 'mark=thickness',
-    example: '--milled "5=1 3/4 in"',
+    example: '--milled "11=1 3/4 in"',
     repeatable: true,
     summary: 'what if a board of boards.csv came out of milling at another thickness; may be repeated',
   },

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import { drawTogether, type Finding, type Job, likeText, makeJob } from 'tablewright';
+import { drawTogether, type Finding, type Job, likeText, makeJob, noWoodWords, paperPlan } from 'tablewright';
 import type { Result } from '../command.ts';
 import { EXIT } from '../exit.ts';
 import type { DesignRef } from '../input/design-ref.ts';
@@ -58,8 +58,17 @@ async function buildRequest(
   if (blocked) return blocked;
   const files = await writeBuild(job, { name: ref.name, file: ref.file, out, only, steps });
   const counts = countVerdicts(job.findings);
+  const noWood = await noWoodTold(job, files);
+  for (const words of noWood) reporter.progress(`  note: ${words}; see lumber ${ref.name}`);
   reporter.summary(summaryOf(ref.name, files, counts, (performance.now() - start) / 1000));
-  return { files, steps: steps.done, counts, ...(job.forced.length > 0 ? { forced: job.forced } : {}) };
+  const told = noWood.length > 0 ? { noWood } : {};
+  return { files, steps: steps.done, counts, ...told, ...(job.forced.length > 0 ? { forced: job.forced } : {}) };
+}
+
+/** What the boards at hand do not give; of papers that plan them. */
+async function noWoodTold(job: Job, files: readonly WrittenFile[]): Promise<readonly string[]> {
+  if (!job.records.boards || !files.some((file) => file.path.startsWith('lumber/'))) return [];
+  return noWoodWords(await paperPlan(job));
 }
 
 /** Nothing is written yet, so there is nothing to tidy up when it is stopped. */

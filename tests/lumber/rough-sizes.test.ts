@@ -54,7 +54,7 @@ describe.each([
   test('cuts and places are on the same steps, and nothing is lost by that', async () => {
     const { cuts } = await paperPlan(job);
     for (const { job: own, progress } of cuts) expect(checkCutPlan(own.problem, progress.plan!)).toEqual([]);
-    const places = cutPlanTable({ cuts, stopped: false, buying: undefined as never }, units)
+    const places = cutPlanTable({ cuts, wanted: [], stopped: false, buying: undefined as never }, units)
       .rows.flatMap((cells) => cells.slice(4, 8))
       .filter(Boolean);
     // Sixteenths in lowest terms, or whole millimetres.

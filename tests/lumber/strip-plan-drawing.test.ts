@@ -77,7 +77,7 @@ describe('a defect of a board in the top', () => {
 
 describe('the drawing of a strip plan', () => {
   const plan = {
-    strips: [strip(-100, place('1')), strip(0, place('2', { barkUp: false }))],
+    strips: [strip(-100, place('1')), strip(0, place('2', { barkUp: false, ripOff: 12.3 }))],
     reserve: 8.4,
     value: 1,
     unused: [],
@@ -96,6 +96,8 @@ describe('the drawing of a strip plan', () => {
   it('says how good it is, which board goes where, what it has to spare, and what must not be overlooked', () => {
     expect(texts).toContain('least thickness to spare over the wedge 8.4 mm; best possible');
     expect(texts).toContain('1: board 1, A up, rip to 101.6 mm, top begins at 40 mm');
+    expect(texts).toContain('board 1: nothing to rip off');
+    expect(texts).toContain('board 2: rip 12.3 mm off the far edge');
     expect(texts).toContain('made in spite');
     expect(texts.filter((text) => text === '8.4 mm')).toHaveLength(2);
   });

@@ -17,6 +17,8 @@ export interface CutPagesHead {
   readonly title: string;
   readonly units: UnitSystem;
   readonly warning?: string | undefined;
+  /** What is to be known beside the boards: parts that have none, boards that are kept. On the first page. */
+  readonly notes?: readonly string[];
 }
 
 /** A view at 1:10: a board of eight feet lies on a letter sheet; our convention. */
@@ -33,20 +35,25 @@ const GAP = 5;
 const HEADING = 2.5;
 const LINE = 4.5;
 
-/** Cut diagrams, a few boards a page. */
+/** Cut diagrams, a few boards a page; one page at least. */
 export function cutDiagramPages(views: readonly CutBoardOnPage[], head: CutPagesHead): Drawing[] {
   const look = { scale: SCALE, say: sayIn(head.units) };
-  const pages = paged(views.map((view) => blockOf(view, look)));
-  return pages.map((blocks, n) => {
+  const noted = (head.notes ?? []).flatMap(wrapped).length * LINE;
+  const blocks = paged(
+    views.map((view) => blockOf(view, look)),
+    noted,
+  );
+  const pages = blocks.length > 0 ? blocks : [[]];
+  return pages.map((own, n) => {
     const title = `${head.title}: cut plan${pages.length > 1 ? `, ${n + 1} of ${pages.length}` : ''}`;
     const entities: Entity[] = [];
     let y = -LINE * SCALE;
-    for (const { entities: own, high, low } of blocks) {
-      entities.push(...own.map((entity) => move(entity, [0, y - high])));
+    for (const { entities: drawn, high, low } of own) {
+      entities.push(...drawn.map((entity) => move(entity, [0, y - high])));
       y -= high - low + GAP * SCALE;
     }
     // Letters last: what comes first is painted first, and the color of wood would hide them.
-    entities.push(...headLines(title, head, views, look));
+    entities.push(...headLines(title, n === 0 ? head : { ...head, notes: [] }, views, look));
     return { title, style: { ...DEFAULT_STYLE, scale: SCALE }, entities };
   });
 }
@@ -69,15 +76,15 @@ function blockOf(view: CutBoardOnPage, look: CutDiagramLook): Block {
   return { entities, high: max[1], low: min[1] };
 }
 
-/** Boards in their order, as many on a page as fit. */
-function paged(blocks: readonly Block[]): Block[][] {
+/** Boards in their order, as many on a page as fit; of the first page so many paper mm are taken. */
+function paged(blocks: readonly Block[], taken: Mm): Block[][] {
   const pages: Block[][] = [];
   let left = 0;
   for (const block of blocks) {
     const tall = (block.high - block.low) / SCALE + GAP;
     if (pages.length === 0 || tall > left) {
       pages.push([]);
-      left = PAGE;
+      left = pages.length === 1 ? PAGE - taken : PAGE;
     }
     pages.at(-1)!.push(block);
     left -= tall;
@@ -91,10 +98,23 @@ function headLines(
   views: readonly CutBoardOnPage[],
   look: CutDiagramLook,
 ): Entity[] {
-  const kerfs = [...new Set(views.map(({ kerf }) => look.say(kerf)))].join(' or ');
-  const unit = head.units === 'in' ? 'inches' : 'millimetres';
+  const explained = views.length === 0 ? [] : explainLines(head.units, views, look);
   const lines = [
     words(title, 0, 3.5),
+    ...explained,
+    ...(head.notes ?? []).flatMap((note) =>
+      wrapped(note).map((line) => words(line, 0, 2.5, { layer: LAYERS.WARNING })),
+    ),
+    ...(head.warning === undefined ? [] : [words(head.warning, 0, 2.5, { layer: LAYERS.WARNING })]),
+  ];
+  return lines.map((line, n) => move(line, [0, (lines.length - 1 - n) * LINE * SCALE]));
+}
+
+/** How the diagrams are to be read. */
+function explainLines(units: UnitSystem, views: readonly CutBoardOnPage[], look: CutDiagramLook): Text[] {
+  const kerfs = [...new Set(views.map(({ kerf }) => look.say(kerf)))].join(' or ');
+  const unit = units === 'in' ? 'inches' : 'millimetres';
+  return [
     words(
       `1 : ${SCALE}; ${unit} from the reference end (left) and the reference edge (below) to the near side of the blade; ${kerfs} allowed for a cut`,
       0,
@@ -105,9 +125,7 @@ function headLines(
       0,
       2,
     ),
-    ...(head.warning === undefined ? [] : [words(head.warning, 0, 2.5, { layer: LAYERS.WARNING })]),
   ];
-  return lines.map((line, n) => move(line, [0, (lines.length - 1 - n) * LINE * SCALE]));
 }
 
 const words = (text: string, y: Mm, height: Mm, more: Partial<Text> = {}): Text => ({
@@ -124,3 +142,17 @@ const sayIn =
   (units: UnitSystem) =>
   (mm: Mm): string =>
     units === 'in' ? formatInches(mm, { denominator: 32, mark: '"' }) : formatMm(mm, 0, 'nearest', '');
+
+/** Letters of a line that is 2.5 mm high: as wide as the line on cuts (our convention). */
+const LETTERS = 100;
+
+/** Lines of no more letters where that can be, broken between clauses. */
+function wrapped(text: string): string[] {
+  const lines: string[] = [];
+  for (const clause of text.split(/(?<=[;,]) /)) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + clause.length < LETTERS) lines[lines.length - 1] = `${last} ${clause}`;
+    else lines.push(clause);
+  }
+  return lines;
+}

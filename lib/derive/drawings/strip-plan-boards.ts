@@ -1,5 +1,6 @@
 import type { Board, Defect } from '../../model/records.ts';
 import type { Mm } from '../../units/mm.ts';
+import { referenceEdgeLeft } from '../lumber/rip-side.ts';
 import type { BoardPlace, StripPlace } from '../lumber/strip-plan/strip-plan.ts';
 import type { StripProblem } from '../lumber/strip-plan/strip-problem.ts';
 
@@ -13,9 +14,7 @@ export interface Patch {
 }
 
 /**
- * The defects of a board where they come to lie in the top, as far as they lie in it. With face A up and the reference end
- * first, the reference edge of a board is to the left, seen from the reference end (our convention); to turn it over or
- * end for end brings it to the other side.
+ * The defects of a board where they come to lie in the top, as far as they lie in it, seen from the reference end.
  */
 export function defectPatches(
   board: Board,
@@ -25,7 +24,7 @@ export function defectPatches(
 ): Patch[] {
   const { faceUp, turned, startsAt } = place;
   const left = boardLeft(place, strip) - settings.jointing;
-  const edgeLeft = (faceUp === 'A') !== turned;
+  const edgeLeft = referenceEdgeLeft(place);
   const alongOf = (d: Mm): Mm => (turned ? board.length - d : d) - startsAt;
   const acrossOf = (d: Mm): Mm => left + (edgeLeft ? d : board.width - d);
   return board.defects.flatMap((defect): Patch[] => {

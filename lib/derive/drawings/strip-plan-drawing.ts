@@ -5,6 +5,7 @@ import { DEFAULT_STYLE, type Style, sizes } from '../../drawing/style.ts';
 import { formatLength, type UnitSystem } from '../../units/format-length.ts';
 import type { StripPlan } from '../lumber/strip-plan/strip-plan.ts';
 import type { StripProblem } from '../lumber/strip-plan/strip-problem.ts';
+import { stripPlanRips } from './strip-plan-rips.ts';
 import { ENLARGED, stripPlanSection } from './strip-plan-section.ts';
 import { stripPlanView } from './strip-plan-view.ts';
 
@@ -39,6 +40,7 @@ export function stripPlanDrawing(plan: StripPlan, problem: StripProblem, heading
     `  ${redraw}`,
     'the triangle is drawn on the show face: a board that is turned breaks it',
     'hatched: a defect that shows; dashed: one below; across they lie as on the board, measured from its reference edge',
+    'reference edge and far edge are those of the board as measured; over the center line half comes off each, in two cuts',
     `section seen from the reference end, ${ENLARGED} times as large; growth rings bulge to the bark side`,
     'above a blank its board, below it the thickness to spare over the finished wedge (dash-dot)',
   ];
@@ -53,6 +55,7 @@ export function stripPlanDrawing(plan: StripPlan, problem: StripProblem, heading
     letter(`${title}: strip plan, revision ${revision}, ${date}`, half + (warning ? 6 : 3) * text, 3.5),
     ...(warning === undefined ? [] : [letter(warning, half + 3 * text, style.textHeight, LAYERS.WARNING)]),
     ...stripPlanView(plan, problem, style, units),
+    ...stripPlanRips(plan, problem.length, style, units),
     ...section.map((entity) => move(entity, [Math.max(problem.length / 2, half * ENLARGED), middle])),
     ...lines.map((line, k) => letter(line, middle - deepest - (6 + 2 * k) * text, style.textHeight)),
   ];

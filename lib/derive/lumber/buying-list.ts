@@ -79,8 +79,8 @@ export interface BuyingList {
     readonly price: number;
     readonly enough?: Enough;
   };
-  /** The same of the top alone, and of the top all in its thickest class. */
-  readonly top: { readonly boardFeet: number; readonly allThickest: number };
+  /** The same of the top alone, and of the top all in its thickest class; where strips have two boards, that alone is no top. */
+  readonly top: { readonly boardFeet: number; readonly allThickest?: number };
 }
 
 type Strip = Part & { readonly body: SliceBody };
@@ -99,6 +99,7 @@ export function buyingList(assembly: Assembly, list: CutList, shop: Shop): Buyin
   const top = rows.filter((row) => row.isStrip);
   const thickest = thickestOf(top);
   const panel = strips[0]?.body.of;
+  const layered = strips.some(({ body }) => body.top > 0);
   const sum = (of: (need: ClassNeed) => number): number => needs.reduce((all, need) => all + of(need), 0);
   return {
     zones: panel
@@ -122,7 +123,7 @@ export function buyingList(assembly: Assembly, list: CutList, shop: Shop): Buyin
     },
     top: {
       boardFeet: top.reduce((all, row) => all + row.boardFeet, 0),
-      allThickest: thickest && panel ? inOneClass(strips, panel, thickest) : 0,
+      ...(thickest && panel && !layered ? { allThickest: inOneClass(strips, panel, thickest) } : {}),
     },
   };
 }
@@ -131,9 +132,7 @@ const cleanUpOf = (strips: readonly Strip[]): Mm =>
   Math.max(0, ...strips.map(({ rough, finished }) => rough.thickness - finished.thickness));
 
 const inOneClass = (strips: readonly Strip[], panel: PanelBody, { nominal }: ThicknessClass): number =>
-  strips
-    .filter(({ body }) => body.top === 0)
-    .reduce((all, { body }) => all + boardFeetNominal(nominal, body.to - body.from, panel.length), 0);
+  strips.reduce((all, { body }) => all + boardFeetNominal(nominal, body.to - body.from, panel.length), 0);
 
 /** Rows of a cut list, with strips that come from one board as that board: as wide as both, one piece. */
 function whole(rows: readonly CutListRow[]): CutListRow[] {

@@ -8,6 +8,8 @@ export interface ThicknessZone {
   readonly lumber: ThicknessClass;
   /** mm from the center line: from there to the edge the class is thick enough; undefined when it is so nowhere. */
   readonly from?: Mm;
+  /** The limit is the long edge itself: no strip comes out of the class. */
+  readonly edgeOnly?: true;
   /** A joint on which the limit falls, mm from the center line: nothing is spare there. */
   readonly onJoint?: Mm;
 }
@@ -33,10 +35,14 @@ export function zonesOf(
   return classes.toReversed().map((lumber): ThicknessZone => {
     const from = servesFrom(panel, lumber.dressed.value - cleanUp);
     if (from === undefined) return { lumber };
+    if (isAtEdge(panel, from)) return { lumber, from, edgeOnly: true };
     const onJoint = joints.map(Math.abs).find((y) => y > 0 && Math.abs(y - from) < ON_JOINT);
     return { lumber, from, ...(onJoint === undefined ? {} : { onJoint }) };
   });
 }
+
+/** Whether a place, mm from the center line, is the long edge of a top, or as good as. */
+export const isAtEdge = ({ width }: PanelBody, place: Mm): boolean => place > width / 2 - ON_JOINT;
 
 /** mm from the center line from which the top is nowhere thicker than `most`; undefined when it is so at an edge. */
 export function servesFrom({ underside, length, width }: PanelBody, most: Mm): Mm | undefined {

@@ -1,10 +1,13 @@
 import type { Design } from '../../build/design.ts';
 import { makeJob } from '../../build/job.ts';
-import { FULL_WORK, stripProblemOf } from '../../build/lumber-plan.ts';
+import { FULL_WORK } from '../../build/lumber-plan.ts';
+import type { StripsFound } from '../../build/search-strips.ts';
+import { stripProblemOf } from '../../build/strip-problem-of.ts';
 import { explainSteps, type StripShortage } from '../../derive/lumber/strip-plan/explain-infeasible.ts';
 import type { StripProblem } from '../../derive/lumber/strip-plan/strip-problem.ts';
 import { planStrips } from '../../derive/lumber/strip-plan/strip-search.ts';
-import type { BoardsAnswer, BoardsQuestion } from './messages.ts';
+import type { UnitSystem } from '../../units/format-length.ts';
+import type { BoardsAnswer, BoardsQuestion, BoardsTold } from './messages.ts';
 import type { Turns } from './serve-latest.ts';
 import { tellBoards } from './tell-boards.ts';
 
@@ -27,10 +30,19 @@ export async function runBoards(design: Design, question: BoardsQuestion, turns:
       return;
     }
     const found = await search(problem, question, turns);
-    if (!turns.isStale()) turns.answer({ serial, kind: 'done', told: tellBoards(found, units) });
+    if (!turns.isStale()) turns.answer({ serial, kind: 'done', told: tellStrips(found, units) });
   } catch (error) {
     turns.answer({ serial, kind: 'failed', because: error instanceof Error ? error.message : String(error) });
   }
+}
+
+/** Said with every plan: the page does not cut the other parts. */
+const STRIPS_ALONE =
+  'the strips alone: where other parts would have no wood, the papers keep boards for them, and their strips come out otherwise';
+
+function tellStrips(found: StripsFound, units: UnitSystem): BoardsTold {
+  const told = tellBoards(found, units);
+  return told.table ? { ...told, lines: [...told.lines, STRIPS_ALONE] } : told;
 }
 
 async function search(problem: StripProblem, { serial, units }: BoardsQuestion, turns: BoardsTurns) {
@@ -43,7 +55,7 @@ async function search(problem: StripProblem, { serial, units }: BoardsQuestion, 
     if (status.work === work) break;
     if (status.plan && status.plan.value < told && !status.done) {
       told = status.plan.value;
-      turns.answer({ serial, kind: 'searching', told: tellBoards({ problem, status, stopped: false }, units) });
+      turns.answer({ serial, kind: 'searching', told: tellStrips({ problem, status, stopped: false }, units) });
     }
     await turns.turn();
   }

@@ -86,6 +86,8 @@ describe('the checker', () => {
       'does not come out',
     );
     expect(checkCutPlan(problem, withBoard({ cuts: board!.cuts.slice(1) })).join()).toContain('is not there');
+    const moved = board!.cuts.map((cut) => ({ ...cut, stop: cut.at + 1 }));
+    expect(checkCutPlan(problem, withBoard({ cuts: moved })).join()).toMatch(/cut 1 of \S+ stops at/);
     expect(checkCutPlan(problem, withBoard({ placed: [{ ...part!, x: -5 }, ...rest] })).join()).toContain(
       'reaches over',
     );
@@ -131,6 +133,6 @@ describe('what cannot be cut', () => {
     const parts = [{ id: 'rail', length: 900, width: 90, count: 2 }];
     const { misfits, plan } = cutPlanOf({ parts, boards: [board], kerf: 3 }, solver, 100);
     expect(plan).toBeUndefined();
-    expect(misfits.map((m) => [m.part, m.count, m.wanted])).toEqual([['rail', 1, { length: 900, width: 100 }]]);
+    expect(misfits.map((m) => [m.part, m.count, m.wanted])).toEqual([['rail', 1, { length: 900, width: 90 }]]);
   });
 });

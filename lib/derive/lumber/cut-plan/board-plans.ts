@@ -73,7 +73,7 @@ function boardPlan(
     board: id,
     first: pattern.first,
     placed,
-    cuts: cuts.map((cut) => ({ ...cut, at: cut.at * step })),
+    cuts: cuts.map((cut) => ({ ...cut, at: cut.at * step, stop: cut.stop * step })),
     offcuts,
     yield: yieldOf(grid, pattern),
   };

@@ -26,6 +26,8 @@ export interface SawCut {
   readonly piece: number;
   /** mm from the datum of the board to the near side of the blade; the blade takes the plan's `kerf` from there away. */
   readonly at: Mm;
+  /** mm from the near end or edge of the piece that is cut, as it is then, to the blade: what stop or fence are set to. */
+  readonly stop: Mm;
   readonly keeps?: number;
   readonly leaves?: number;
 }

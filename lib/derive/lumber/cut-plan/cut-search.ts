@@ -19,7 +19,7 @@ export interface Misfit {
   readonly narrow: Mm;
   /** The board that comes nearest; absent when there are no boards. */
   readonly nearest?: string;
-  /** mm of a clear board that would do: for the part when it is too large, else for all that is left over. */
+  /** mm of the clear blank that each piece wants. */
   readonly wanted: { readonly length: Mm; readonly width: Mm };
 }
 

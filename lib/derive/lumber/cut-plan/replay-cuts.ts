@@ -43,6 +43,8 @@ function makeCut(bench: Bench, cut: SawCut, kerf: number, name: string): void {
   }
   bench.pieces.delete(cut.piece);
   const [near, far] = halves(piece, cut, kerf);
+  const due = Math.max(0, cut.at - (cut.kind === 'rip' ? piece.y0 : piece.x0));
+  if (Math.abs(cut.stop - due) > EXACT) bench.faults.push(`${name} stops at ${cut.stop} mm, and ${due} mm are there`);
   if (!near && !far) bench.faults.push(`${name} leaves nothing`);
   layDown(bench, near, cut.keeps, name);
   layDown(bench, far, cut.leaves, name);

@@ -109,6 +109,7 @@ function saw({ cuts, pieces, kerf }: Bench, piece: number, kind: CutKind, at: nu
     kind,
     piece,
     at,
+    stop: Math.max(0, at - startOf(whole, kind)),
     ...(at > startOf(whole, kind) ? { keeps: add(near) } : {}),
     ...(at + kerf < endOf(whole, kind) ? { leaves: add(far) } : {}),
   };

@@ -9,6 +9,7 @@ import type { LengthLook, Style } from '../../../../drawing/style.ts';
 import type { Mm } from '../../../../units/mm.ts';
 import { viewEntities } from '../../view-entities.ts';
 import { sayDim } from '../say-length.ts';
+import { exact } from './exact.ts';
 import type { PartView } from './part-views.ts';
 import { type RunningStop, runningRow } from './running-row.ts';
 
@@ -80,6 +81,3 @@ function shapeDims(points: readonly Pt[], datum: Pt, side: StackSide, edge: Mm, 
   if (look === style.lengths) return [...dims];
   return dims.map((dim) => ({ ...dim, text: sayDim(exact(Math.abs(dim.to[axis] - dim.from[axis])), look) }));
 }
-
-/** Without the noise of subtraction, mm. */
-const exact = (mm: Mm): Mm => Math.round(mm * 1e6) / 1e6;

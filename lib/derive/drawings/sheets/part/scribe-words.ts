@@ -8,6 +8,7 @@ import { degrees, type Mm } from '../../../../units/mm.ts';
 import { reliefs } from '../../../templates/relief.ts';
 import { scribedStretches } from '../../../templates/scribed-stretches.ts';
 import { sayLength } from '../say-length.ts';
+import { exact } from './exact.ts';
 
 /** Slopes that differ by less than this are one. */
 const SAME = 1e-6;
@@ -57,11 +58,11 @@ function slopeText(slope: number, look: LengthLook): string {
   return `slope ${formatNumber(degrees(Math.atan(slope)), 2)} deg, ${sayLength(run * slope, look)} in ${words}`;
 }
 
-/** Thickness on the center line and at the edges, rounded up, and the slope between them. */
+/** Thickness on the center line and at the edges, in the numbers of the views, and the slope between them. */
 function undersideWords({ underside, length, width }: PanelBody, look: LengthLook): string {
   const at = (y: Mm): Mm => heightAt(underside, length / 2, y);
   const [middle, left, right] = [at(0), at(-width / 2), at(width / 2)];
-  const say = (mm: Mm): string => sayLength(mm, look, 'up');
+  const say = (mm: Mm): string => sayLength(exact(mm), look);
   if (Math.abs(middle - left) < SAME && Math.abs(middle - right) < SAME) return `top ${say(middle)} thick throughout`;
   const edges = Math.abs(left - right) < SAME ? `${say(left)} at both edges` : `${say(left)} left, ${say(right)} right`;
   // Of the outer halves of each half: the ridge of a measured underside may be beside the center line.
