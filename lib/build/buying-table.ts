@@ -1,5 +1,6 @@
 import { marksText } from '../derive/cut-list/building-order.ts';
-import type { BuyingList, BuyingRow, ClassNeed } from '../derive/lumber/buying-list.ts';
+import type { BuyingList } from '../derive/lumber/buying-list.ts';
+import type { BuyingRow, ClassNeed } from '../derive/lumber/buying-row.ts';
 import { isAtEdge, servesFrom, type ThicknessZone } from '../derive/lumber/zones.ts';
 import type { Assembly } from '../model/assembly.ts';
 import { defineLumberWishes, type LumberWishes } from '../shop/lumber-wishes.ts';

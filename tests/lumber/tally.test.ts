@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { BuyingList, BuyingRow } from '../../lib/derive/lumber/buying-list.ts';
+import type { BuyingList } from '../../lib/derive/lumber/buying-list.ts';
+import type { BuyingRow } from '../../lib/derive/lumber/buying-row.ts';
 import { tallyOf } from '../../lib/derive/lumber/tally.ts';
 import type { Board } from '../../lib/model/records.ts';
 

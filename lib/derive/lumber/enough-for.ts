@@ -1,7 +1,7 @@
 import { defineLumberWishes } from '../../shop/lumber-wishes.ts';
 import type { Shop } from '../../shop/shop.ts';
 import { THICKNESS_CLASSES } from '../../wood/thickness-classes.ts';
-import type { BuyingRow, ClassNeed } from './buying-list.ts';
+import type { BuyingRow, ClassNeed } from './buying-row.ts';
 import { pileOf } from './yard-pile.ts';
 import { type Enough, type EnoughOfAll, yardVisits } from './yard-visits.ts';
 import type { ClassWanted, StripCover } from './yard-wanted.ts';

@@ -1,7 +1,8 @@
 import type { Board } from '../../model/records.ts';
 import { boardFeet } from '../../units/board-feet.ts';
 import type { Mm } from '../../units/mm.ts';
-import type { BuyingList, BuyingRow } from './buying-list.ts';
+import type { BuyingList } from './buying-list.ts';
+import type { BuyingRow } from './buying-row.ts';
 import type { CutKind } from './cut-plan/cut-plan.ts';
 import { cutFromRack, type Rest } from './rest-rack.ts';
 

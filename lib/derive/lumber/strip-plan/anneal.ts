@@ -2,8 +2,8 @@ import { firstCells, fits } from './cells.ts';
 import { type Incumbent, improve } from './incumbent.ts';
 import { judge } from './judge.ts';
 import { mostReserve } from './most-reserve.ts';
+import type { Row } from './row.ts';
 import { seeded } from './seeded.ts';
-import type { Row } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
 
 /** Extra cost taken with odds of 1 to e, at first and, a hundredth of it, at last; as part of the cost when terms come in order. */

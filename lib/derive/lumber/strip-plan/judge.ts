@@ -1,6 +1,7 @@
 import type { Arrangement } from './arrangement.ts';
 import { FLIPS, type Flip } from './faces.ts';
-import { asFarRight, type Row, reserveOf, type Slid, seamsAt, slide } from './slide.ts';
+import type { Row } from './row.ts';
+import { asFarRight, reserveOf, type Slid, seamsAt, slide } from './slide.ts';
 import type { StripModel } from './strip-model.ts';
 import type { StripTerms } from './strip-problem.ts';
 import { bottomUnderside, showUnderside } from './underside-cost.ts';

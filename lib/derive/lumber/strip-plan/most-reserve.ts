@@ -1,4 +1,4 @@
-import type { Row } from './slide.ts';
+import type { Row } from './row.ts';
 import type { StripModel } from './strip-model.ts';
 
 /**
