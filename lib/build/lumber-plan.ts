@@ -18,7 +18,10 @@ export interface LumberPlan extends WoodPlan {
   readonly wanted: readonly BlanksWanted[];
 }
 
-/** Of a build and of the command alike, so that papers and screen tell the same plan: about a second for twenty boards (measured). */
+/**
+ * Of a build and of the command alike, so that papers and screen tell the same plan. A unit of the strips is about a microsecond:
+ * some seconds at most, less than one for the demo pile (measured).
+ */
 export const FULL_WORK: LumberWork = { strips: 3_000_000, cuts: 600 };
 
 /** What to buy, and the best plans that so much work finds. The same job and work give the same plan. */

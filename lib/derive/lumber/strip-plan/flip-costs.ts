@@ -29,7 +29,7 @@ export class FlipCosts {
   }
 
   /** Lays board i into strip j, after all strips before; its two sides cost so much. Answers the least so far. */
-  lay(j: number, [up, down]: readonly [up: number, down: number]): number {
+  lay(j: number, up: number, down: number): number {
     const { upTo } = this;
     const alike = j === 0 ? 0 : this.model.prices.of.rings;
     const [f, g] = [upTo[2 * j]!, upTo[2 * j + 1]!];

@@ -1,5 +1,7 @@
+import { FlipCosts } from './flip-costs.ts';
 import type { Label } from './label.ts';
 import type { StripModel } from './strip-model.ts';
+import { toneToCome } from './tone-to-come.ts';
 
 /**
  * The least that the order of a set of show boards costs: tone steps, flips beyond each board's better side, and reserve missing
@@ -19,7 +21,7 @@ class OrderBound {
   private readonly shows: readonly number[];
   private readonly used: Uint8Array;
   private readonly order: Int32Array;
-  private readonly flips: Float64Array;
+  private readonly flips: FlipCosts;
   /** mm that a strip can be wide, and mm of its stack beyond the wedge on the center line, at most; by show board. */
   private readonly reach: Float64Array;
   private readonly spare: Float64Array;
@@ -32,7 +34,7 @@ class OrderBound {
     this.least = enough;
     this.used = new Uint8Array(model.boards.length);
     this.order = new Int32Array(model.strips);
-    this.flips = new Float64Array(2 * model.strips + 2);
+    this.flips = new FlipCosts(model);
     this.steps = model.tone.map((tone) => tone * model.prices.of.tone);
     const among = new Set(shows);
     let [thick, wide] = [0, 0];
@@ -50,7 +52,7 @@ class OrderBound {
   place(j: number, width: number, tone: number, reserve: number): void {
     const { model } = this;
     if (j === model.strips) {
-      this.least = Math.min(this.least, tone + this.flipped(j) + this.missing(reserve));
+      this.least = Math.min(this.least, tone + this.flips.least(j) + this.missing(reserve));
       return;
     }
     for (const i of this.shows) {
@@ -63,7 +65,8 @@ class OrderBound {
       this.placed++;
       this.flip(j, i);
       this.used[i] = 1;
-      const cost = tone + step + this.toneToCome(i) + this.flipped(j + 1) + this.missing(left);
+      const cost =
+        tone + step + toneToCome(this.steps, this.shows, this.used, i) + this.flips.least(j + 1) + this.missing(left);
       if (cost < this.least) {
         this.order[j] = i;
         this.place(j + 1, width + this.reach[i]!, tone + step, left);
@@ -77,30 +80,10 @@ class OrderBound {
     return reserve >= problem.settings.reserveCap ? 0 : prices.of.reserve * (problem.settings.reserveCap - reserve);
   }
 
-  private flipped(j: number): number {
-    return Math.min(this.flips[2 * j]!, this.flips[2 * j + 1]!);
-  }
-
   private flip(j: number, i: number): void {
-    const { showCost, prices } = this.model;
+    const { showCost } = this.model;
     const [up, down] = [showCost[2 * i]!, showCost[2 * i + 1]!];
     const least = Math.min(up, down);
-    const [f, g] = [this.flips[2 * j]!, this.flips[2 * j + 1]!];
-    const alike = j === 0 ? 0 : prices.of.rings;
-    this.flips[2 * j + 2] = Math.min(g, f + alike) + up - least;
-    this.flips[2 * j + 3] = Math.min(f, g + alike) + down - least;
-  }
-
-  private toneToCome(last: number): number {
-    const { steps, used } = this;
-    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-    for (const i of this.shows) {
-      if (used[i]) continue;
-      if (steps[i]! < low) low = steps[i]!;
-      if (steps[i]! > high) high = steps[i]!;
-    }
-    if (high < low) return 0;
-    const at = steps[last]!;
-    return high - low + Math.min(Math.abs(at - low), Math.abs(at - high));
+    this.flips.lay(j, up - least, down - least);
   }
 }

@@ -34,6 +34,7 @@ export class Pairing {
   /** Show boards of two layers and bottom boards by falling width, for the widest pairing of those that are left. */
   private readonly wideShows: readonly number[];
   private readonly wideBottoms: readonly number[];
+  private readonly narrowBottoms: readonly number[];
   /** Least cost of the underside of the strips before each. */
   private readonly under: Float64Array;
   private readonly range: RowRange;
@@ -60,6 +61,7 @@ export class Pairing {
     const wide = (boards: readonly number[]): number[] => [...boards].sort((a, b) => model.width[b]! - model.width[a]!);
     this.wideShows = wide(shows.filter((i) => !label.alone.has(i)));
     this.wideBottoms = wide(label.bottoms);
+    this.narrowBottoms = this.wideBottoms.toReversed();
     this.under = new Float64Array(model.strips + 1);
     this.placed = new Uint8Array(model.boards.length);
     this.taken = new Uint8Array(model.boards.length);
@@ -138,7 +140,8 @@ export class Pairing {
     const anywhere = this.stripOf(j, width, right);
     const stays = this.range.lay(j, anywhere, this.spare[j]!);
     const strip = { ...anywhere, shift: this.range.shift(j + 1, this.mask) };
-    this.flips.lay(j, sideCosts(model, show, strip));
+    const [up, down] = sideCosts(model, show, strip);
+    this.flips.lay(j, up, down);
     this.under[j + 1] = this.under[j]! + (bit < 0 ? 0 : this.floors.bottom(bit, strip));
     const reserve = this.leastReserve(this.atLeast(j + 1));
     const inner = Math.max(0, this.edges[j]! - model.half, right - model.half);
@@ -169,25 +172,21 @@ export class Pairing {
 
   /** mm that the strips not yet paired can cover at least: wide boards on narrow boards. */
   private narrowestRest(): number {
-    const { width } = this.model;
-    let [sum, at] = [0, this.wideBottoms.length - 1];
-    for (const show of this.wideShows) {
-      if (this.placed[show]) continue;
-      while (this.taken[this.wideBottoms[at]!]) at--;
-      sum += Math.min(width[show]!, width[this.wideBottoms[at--]!]!);
-    }
-    for (const show of this.label.alone) if (!this.placed[show]) sum += width[show]!;
-    return sum;
+    return this.restWidth(this.narrowBottoms);
   }
 
-  /** mm that the strips not yet paired can cover at most: wide boards on wide boards. */
+  /** The same at most: wide boards on wide boards. */
   private widestRest(): number {
+    return this.restWidth(this.wideBottoms);
+  }
+
+  private restWidth(bottoms: readonly number[]): number {
     const { width } = this.model;
     let [sum, at] = [0, 0];
     for (const show of this.wideShows) {
       if (this.placed[show]) continue;
-      while (this.taken[this.wideBottoms[at]!]) at++;
-      sum += Math.min(width[show]!, width[this.wideBottoms[at++]!]!);
+      while (this.taken[bottoms[at]!]) at++;
+      sum += Math.min(width[show]!, width[bottoms[at++]!]!);
     }
     for (const show of this.label.alone) if (!this.placed[show]) sum += width[show]!;
     return sum;

@@ -4,6 +4,7 @@ import type { Label } from './label.ts';
 import { Matching } from './matching.ts';
 import type { Sliding } from './sliding.ts';
 import type { StripModel } from './strip-model.ts';
+import { toneToCome } from './tone-to-come.ts';
 
 /** An order of the show boards of a label, left to right. */
 export interface ShowOrder {
@@ -110,7 +111,8 @@ class OrderSearch {
     if (j === model.strips - 1 && model.mirrors && this.order[0]! > i) return false;
     this.order[j] = i;
     this.single[j] = label.alone.has(i);
-    const most = incumbent.value - model.prices.alike - label.cost - tone - this.toneToCome(i);
+    const toCome = model.prices.of.tone * toneToCome(model.tone, label.shows, this.used, i);
+    const most = incumbent.value - model.prices.alike - label.cost - tone - toCome;
     if (most <= 0) return false;
     const room = most - this.flipCost(j, i, width);
     if (room <= 0) return false;
@@ -121,20 +123,6 @@ class OrderSearch {
   private leastReserve(room: number): number {
     const price = this.model.prices.of.reserve;
     return price === 0 ? 0 : Math.max(0, this.model.problem.settings.reserveCap - room / price);
-  }
-
-  /** Least cost of the tone steps from a board through all boards still to place. */
-  private toneToCome(last: number): number {
-    const { tone, prices } = this.model;
-    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-    for (const i of this.label.shows) {
-      if (this.used[i] || i === last) continue;
-      low = Math.min(low, tone[i]!);
-      high = Math.max(high, tone[i]!);
-    }
-    if (high < low) return 0;
-    const at = tone[last]!;
-    return prices.of.tone * (high - low + Math.min(Math.abs(at - low), Math.abs(at - high)));
   }
 
   /** Least extra cost of flips up to strip j, which has at most `before` mm of strips on its left. */
@@ -150,7 +138,8 @@ class OrderSearch {
       total: [0, this.broad],
       shift: undefined,
     };
-    return this.flips.lay(j, sideCosts(model, i, strip));
+    const [up, down] = sideCosts(model, i, strip);
+    return this.flips.lay(j, up, down);
   }
 
   /**
